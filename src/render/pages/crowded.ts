@@ -3,8 +3,11 @@ import type { Build, Step } from "../../solve/build.ts";
 import { manyNails } from "../drawing/step/screws.ts";
 import type { Drawn } from "./drawn-part.ts";
 
-/** Numbers so far from their places, in points, crowd a drawing, and so does a smaller scale than this. */
+/** Numbers so far from their places, in points, crowd a drawing. */
 const BENT = 16;
+/** Holes that are drawn so close to each other, in points, cannot be told apart. */
+const NEAR = 5;
+/** A smaller scale than this crowds it too. */
 const SMALLEST = 72 / 406_400 / 16.5;
 /** The same of one that has so many times as many numbers around it as a plain one. */
 const SMALLEST_FULL = 72 / 406_400 / 15.5;
@@ -16,7 +19,8 @@ const HELPS = 1.3;
 
 /** Of a part to scale. */
 export const isCrowded = ({ scale }: Drawn): boolean =>
-  scale !== undefined && (scale.bent > BENT || scale.points < (scale.tells < FULL * RICH ? SMALLEST : SMALLEST_FULL));
+  scale !== undefined &&
+  (scale.bent > BENT || scale.near < NEAR || scale.points < (scale.tells < FULL * RICH ? SMALLEST : SMALLEST_FULL));
 
 /** Of a picture: where so many screws, buttons or dowels go in that each is hardly seen. */
 export const isFull = ({ fasteners }: Pick<Build, "fasteners">, { shows }: Step): boolean => {

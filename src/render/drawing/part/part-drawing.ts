@@ -10,7 +10,7 @@ import type { Frame } from "../../style.ts";
 import { BAR_HEIGHT, scaleBar } from "../bar.ts";
 import type { Drawing, Pen, Spot } from "../drawing.ts";
 import { toVec } from "../feature-box.ts";
-import { type Extent, heightOf, widthOf } from "../fit.ts";
+import { type Extent, heightOf } from "../fit.ts";
 import { strokes } from "../ink.ts";
 import { type Box, boxAround, Plate, passes, type Segment } from "../plate.ts";
 import { type Scale, usualScales } from "../scale.ts";
@@ -23,12 +23,14 @@ import { closeOn } from "./close.ts";
 import { drawEnd } from "./close-end.ts";
 import { apartFromEarlier } from "./earlier.ts";
 import { altOf, inWords } from "./in-words.ts";
+import { leastApart } from "./least-apart.ts";
 import { lying } from "./lying.ts";
 import { ordinates, ordinatesAlong, ordinatesLeft, type Told } from "./ordinates.ts";
 import { framed } from "./places.ts";
 import { rowLines } from "./row-lines.ts";
 import { measured, type Sheet, tellsOf } from "./sheet.ts";
 import { seenOf, thicker } from "./thin.ts";
+import { wholeAt } from "./whole-at.ts";
 
 export interface PartDrawing extends Drawing {
   readonly bores: readonly Bore[];
@@ -38,6 +40,8 @@ export interface PartDrawing extends Drawing {
   readonly broken: boolean;
   /** How far along the part a number stands from its place at most, in points. */
   readonly bent: number;
+  /** From one hole of its face to the nearest other, in points. */
+  readonly near: number;
   /** How many numbers stand around it, a row of holes as one. */
   readonly tells: number;
   /** How it lies, in words of the finished piece. */
@@ -93,6 +97,7 @@ export function partDrawing(
     broken: plan.along.breaks.length > 0,
     bores,
     bent: plan.bent,
+    near: leastApart(bores, lies.face, plan.scale.points),
     tells: tellsOf(sheet),
     lies: inWords(lies),
   };
@@ -108,28 +113,8 @@ function mouthBox(hole: Hole, view: View, spot: (p: Point2) => Spot, scale: numb
 /** From the first of some numbers that stand one below the other to the last. */
 const rowsDown = (all: readonly number[]) => ({ top: Math.min(...all), bottom: Math.max(...all) });
 
-/** Whole at a smaller scale a part is shown better than broken: a slender one at the next, others while it is not much smaller. */
-function wholeAt(
-  { face }: Sheet,
-  scales: readonly Scale[],
-  broken: Arranged,
-  at: (scale: Scale) => Arranged | null,
-): Arranged | null {
-  const slender = widthOf(face.extent) > SLENDER * heightOf(face.extent);
-  const near = scales.filter(({ points }, i) => i === 0 || (!slender && points >= LEAST_WHOLE * broken.scale.points));
-  for (const scale of near) {
-    const set = at(scale);
-    if (set && set.along.breaks.length === 0) return set;
-  }
-  return null;
-}
-
 /** Of what is broken, so many times as long as wide at least. */
 const LONG = 1.4;
-/** So many times as long as wide; and the share of the scale at which it would be broken. */
-const SLENDER = 4;
-const LEAST_WHOLE = 0.6;
-
 function drawn(
   sheet: Sheet,
   set: Arranged,
@@ -229,7 +214,15 @@ function drawn(
     { left: left - set.long, right: left, ...rowsDown(set.edge) },
   ];
   const around = { plate, pen, columns };
-  items.push(...letters(others, shownFace, around), ...letters(onEdges, shownEdge, around));
+  const span = { left, right: left + along.width };
+  const [inFaceView, inEdgeView] = [
+    { ...span, top, bottom: top + heightOf(face.extent) * k },
+    { ...span, top: edgeTop, bottom: edgeTop + heightOf(edge.extent) * k },
+  ];
+  items.push(
+    ...letters(others, shownFace, { ...around, view: inFaceView }),
+    ...letters(onEdges, shownEdge, { ...around, view: inEdgeView }),
+  );
   if (shownEnd) items.push(...letters(intoEnd, shownEnd, around));
   const [barLeft, barTop, barRight, barBottom] = bounds(leaves(bar));
   plate.addBox({ left: barLeft, top: barTop, right: barRight, bottom: barBottom });
