@@ -45,13 +45,22 @@ export function placeWords(work: Work, id: string): string {
   const group = groupOf(id);
   const [, part = "", body = ""] = /^(.+) of (?:the )?(.+)$/u.exec(words) ?? [];
   const bodyName = pathOf(group).at(-1) ?? "";
-  if (body === "" || SIDE.test(bodyName) || isNumbered(bodyName)) return words;
+  const listed = body === "" ? asListed(words, lowered) : `${asListed(part, lowered)} of the ${body}`;
+  if (body === "" || SIDE.test(bodyName) || isNumbered(bodyName)) return listed;
   const same = new Map<string, string[]>();
   for (const other of work.design.parts.map((each) => each.id))
     if (pathOf(other).at(-1) === last && kindOf(groupOf(other)) === kindOf(group))
       same.set(groupOf(other), [...(same.get(groupOf(other)) ?? []), other]);
   const place = same.size > 1 ? placeAmong(work, same.get(group) ?? [], [...same.values()]) : null;
-  return place === null ? words : `${part} of ${theBody(placed(place, kindOf(group)))}`;
+  return place === null ? listed : `${asListed(part, lowered)} of ${theBody(placed(place, kindOf(group)))}`;
+}
+
+/** The name in the lists, with the sides of the piece that its own words tell: "left front leg" of a left front post that is called leg. */
+function asListed(words: string, name: string): string {
+  const [told, own] = [words.split(" "), name.split(" ")];
+  if (own.every((word) => told.includes(word))) return told.length === own.length ? name : words;
+  const sides = told.filter((word) => SIDE.test(word) && !own.includes(word));
+  return sides.length > 0 ? [...sides, name].join(" ") : words;
 }
 
 /** "top rail (L)"; where several of its mark are among some, which of them: "front top rail (L)". */
