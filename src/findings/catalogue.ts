@@ -171,6 +171,7 @@ import { shelfAtAHinge } from "./rules/shelf-at-a-hinge.ts";
 import { shelfCannotComeOut } from "./rules/shelf-cannot-come-out.ts";
 import { shelfSags } from "./rules/shelf-sags.ts";
 import { shoulderStandsOpen } from "./rules/shoulder-stands-open.ts";
+import { shutsWithoutPlay } from "./rules/shuts-without-play.ts";
 import { sizeAndOutside } from "./rules/size-and-outside.ts";
 import { sizeNotPositive } from "./rules/size-not-positive.ts";
 import { sizeOutOfRange } from "./rules/size-out-of-range.ts";
@@ -402,6 +403,7 @@ export const catalogue: readonly Rule<never>[] = [
   shelfCannotComeOut,
   shelfSags,
   shoulderStandsOpen,
+  shutsWithoutPlay,
   sizeAndOutside,
   sizeNotPositive,
   sizeOutOfRange,

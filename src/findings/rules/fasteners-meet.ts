@@ -4,7 +4,7 @@ import { rule } from "../finding.ts";
 export const fastenersMeet = rule<{
   /** What each is, and the part that it is driven through. */
   readonly one: { readonly kind: string; readonly part: string };
-  readonly other: { readonly kind: string; readonly part: string };
+  readonly other: { readonly kind: string; readonly part: string } | { readonly hole: string };
   /** How many pairs of these two parts. */
   readonly count: number;
   readonly inPart: string;
@@ -12,10 +12,10 @@ export const fastenersMeet = rule<{
   name: "fasteners-meet",
   severity: "warning",
   message: ({ one, other, count, inPart }) =>
-    `${count === 1 ? `a ${one.kind} through ${one.part} and a ${other.kind} through ${other.part} meet` : `${count} times a ${one.kind} through ${one.part} and a ${other.kind} through ${other.part} meet`} in ${inPart}`,
+    `${count === 1 ? "" : `${count} times `}a ${one.kind} through ${one.part} and ${"hole" in other ? other.hole : `a ${other.kind} through ${other.part}`} meet in ${inPart}`,
   help: ({ one }) =>
     `give the joint of ${one.part} another \`count\`, or \`in from ends\`, so that they go past each other with wood between`,
-  explain: `A nail that strikes another bends, or comes out beside the wood; dowels that nearly meet leave a wall that breaks. Where two joints come together in one part, their fasteners lie at different heights or places.`,
+  explain: `A nail that strikes another bends, or comes out beside the wood; one that runs into a hole holds nothing there, and a screw that is turned in later stops on it; dowels that nearly meet leave a wall that breaks. Where two joints come together in one part, their fasteners lie at different heights or places.`,
   wrong: stepExample(
     [
       "joints:",

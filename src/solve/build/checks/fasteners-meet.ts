@@ -1,60 +1,73 @@
 import { fastenersMeet } from "../../../findings/rules/fasteners-meet.ts";
-import { UNITS_PER_MM } from "../../../units/length.ts";
-import { toNumber } from "../../../units/rational.ts";
-import type { Fastener, Joint } from "../../design.ts";
-import { meet, type Rod, rodOf } from "../order/rods.ts";
+import type { Fastener, Fitting, Hole, Joint } from "../../design.ts";
+import { fastenersStrike, isDriven, strikesHole, woodOf } from "../order/driven.ts";
 import { groupedBy } from "../steps/wishes/own-key.ts";
-import type { Rule, Verdict } from "./check.ts";
+import type { Checked, Rule, Verdict } from "./check.ts";
+import { jointOf } from "./rooms.ts";
 
-/** Wood that stays between two rods, half of it round each: nails wander, and a thinner wall breaks. Common practice, no source. */
-const ROUND_EACH = UNITS_PER_MM / 2;
-
-/** What has no hole of its own that would show it, or a bore as wide as itself; screws are told by their holes, and thin brads go past. */
-const KINDS: ReadonlySet<Fastener["kind"]> = new Set(["nail", "dowel"]);
-
-interface Driven {
-  readonly fastener: Fastener;
-  readonly rod: Rod;
+/** What is driven by blows, and what else it strikes: a fastener, or the hole of one or of hardware. Dowels, which fill a bore, strike each other as well. */
+interface Met {
+  readonly one: Fastener;
+  readonly other: Fastener | Hole;
+  readonly inPart: string;
 }
 
-/** Fasteners of two joints that come together in one part go past each other. */
-export const fastenersMeetRule: Rule = ({ design, fasteners }) => {
-  const driven = fasteners.flatMap((fastener): readonly Driven[] =>
-    KINDS.has(fastener.kind) ? [{ fastener, rod: rodIn(fastener) }] : [],
-  );
-  const met = driven.flatMap((a, i) =>
-    driven.slice(i + 1).flatMap((b) => (strike(a, b) ? [[a.fastener, b.fastener] as const] : [])),
-  );
+/** Fasteners of two joints that come together in one part go past each other, and past holes that are bored for something else. */
+export const fastenersMeetRule: Rule = (checked) => {
+  const { design, fasteners } = checked;
+  const driven = fasteners.filter((each) => isDriven(each) || each.kind === "dowel");
+  const met = metIn(checked, driven);
   const check = { rule: "fasteners-meet", value: met.length, limit: 0, unit: "pairs", basis: "geometry" };
   const [subject = ""] = design.parts.map(({ id }) => id);
   if (met.length === 0) return driven.length > 1 ? [{ check: { ...check, subject, verdict: "holds" } }] : [];
-  return groupedBy(met, (pair) => pair.map(({ joint }) => joint).join()).map((own): Verdict => {
-    const [[one, other]] = own as [(typeof met)[number]];
-    const [first, second] = [one, other].map(({ joint }) => design.joints.find(({ id }) => id === joint)) as [
-      Joint,
-      Joint,
-    ];
-    const said = (each: Fastener) => ({ kind: each.kind, part: each.through[0] ?? each.into });
-    const inPart = woodOf(one).find((id) => woodOf(other).includes(id)) ?? one.into;
-    const also = first.at === second.at ? {} : { also: [{ at: first.at, label: "the other joint" }] };
+  return groupedBy(met, ({ one, other, inPart }) => `${one.joint},${forOf(other)},${inPart}`).map((own): Verdict => {
+    const [{ one, other, inPart }] = own as [Met];
+    const [first, second] = [one.joint, forOf(other)].map((id) => design.joints.find((joint) => joint.id === id));
+    const at = (second ?? first) as Joint;
+    const also =
+      !second || !first || first.at === second.at ? {} : { also: [{ at: first.at, label: "the other joint" }] };
+    const said = [saidOf(one), isHole(other) ? holeSaid(checked, other) : saidOf(other)] as const;
+    const [a, b] = isHole(other) ? said : ([said[1], said[0]] as const);
+    const args = { one: a as { kind: string; part: string }, other: b, count: own.length, inPart };
     return {
       check: { ...check, subject: inPart, value: own.length, verdict: "fails" },
-      finding: fastenersMeet(second.at, { one: said(other), other: said(one), count: own.length, inPart }, also),
+      finding: fastenersMeet((isHole(other) ? (first ?? at) : at).at, args, isHole(other) ? {} : also),
     };
   });
 };
 
-const rodIn = ({ head: { at }, direction, length, rod }: Fastener): Rod =>
-  rodOf(
-    [toNumber(at[0]), toNumber(at[1]), toNumber(at[2])],
-    direction,
-    toNumber(rod) / 2 + ROUND_EACH,
-    toNumber(length),
+const isHole = (each: Fastener | Hole): each is Hole => "stages" in each;
+const forOf = (each: Fastener | Hole): string | null => (isHole(each) ? (jointOf(each) ?? null) : each.joint);
+const saidOf = (each: Fastener) => ({ kind: each.kind, part: each.through[0] ?? each.into });
+
+/** What a hole is for: hardware, a fastener, or what the maker drew it for. */
+function holeSaid({ design, fasteners }: Checked, hole: Hole): { readonly hole: string } {
+  const fitting = design.fittings.find(({ holes }: Fitting) => holes.includes(hole));
+  const what = fitting?.hardware[0]?.item.kind ?? fasteners.find(({ id }) => id === hole.for)?.kind;
+  return { hole: what === undefined ? "a hole" : `the hole of a ${what}` };
+}
+
+function metIn({ fasteners, holes }: Checked, driven: readonly Fastener[]): readonly Met[] {
+  const inWood = (a: Fastener, b: Fastener): string => woodOf(a).find((id) => woodOf(b).includes(id)) ?? a.into;
+  const pairs = driven.flatMap((one, i) =>
+    driven
+      .slice(i + 1)
+      .flatMap((other) => (fastenersStrike(one, other) ? [{ one, other, inPart: inWood(one, other) }] : [])),
   );
-
-const woodOf = ({ through, into }: Fastener): readonly string[] => [...through, into];
-
-const strike = (a: Driven, b: Driven): boolean =>
-  a.fastener.joint !== b.fastener.joint &&
-  woodOf(a.fastener).some((id) => woodOf(b.fastener).includes(id)) &&
-  meet(a.rod, b.rod);
+  const blows = fasteners.filter(isDriven);
+  // A screw that is told by its hole is not told once more.
+  const bored = blows.flatMap((one) =>
+    holes.flatMap((hole) =>
+      jointOf(hole) !== one.joint && strikesHole(one, hole) ? [{ one, other: hole, inPart: hole.part }] : [],
+    ),
+  );
+  const told = (one: Fastener, joint: string): boolean =>
+    bored.some((each) => each.one === one && forOf(each.other) === joint);
+  const screws = fasteners.filter((each) => !driven.includes(each));
+  const passed = blows.flatMap((one) =>
+    screws.flatMap((other) =>
+      fastenersStrike(one, other) && !told(one, other.joint) ? [{ one, other, inPart: inWood(one, other) }] : [],
+    ),
+  );
+  return [...pairs, ...bored, ...passed];
+}

@@ -23,6 +23,7 @@ import { hingeNotLetInRule } from "./doors/hinge-not-let-in.ts";
 import { hingeOverlayRule } from "./doors/hinge-overlay.ts";
 import { insetDoorWithoutStopRule } from "./doors/inset-door-without-stop.ts";
 import { opensTooLittleRule } from "./doors/opens-too-little.ts";
+import { shutsWithoutPlayRule } from "./doors/shuts-without-play.ts";
 import { tooFewHingesRule } from "./doors/too-few-hinges.ts";
 import { drawerNodsRule } from "./drawer-nods.ts";
 import { drawerWithoutGripRule } from "./drawer-without-grip.ts";
@@ -128,6 +129,7 @@ const RULES: readonly Rule[] = [
   hingeOverlayRule,
   cupMeetsGrooveRule,
   closingEdgeRubsRule,
+  shutsWithoutPlayRule,
   tooFewHingesRule,
   strikesOnItsWayRule,
   opensTooLittleRule,

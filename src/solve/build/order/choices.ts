@@ -3,6 +3,7 @@ import { hullHits } from "../../../geometry/index.ts";
 import type { Arrangement, Fastener, Hole, Part } from "../../design.ts";
 import { outstanding, type Reach } from "../reach/index.ts";
 import { holesMeet } from "./bores.ts";
+import { fastenersStrike, isDriven, strikesHole } from "./driven.ts";
 import { lanesOf } from "./lanes.ts";
 import type { Link } from "./links.ts";
 import type { Drive, JointWork } from "./plan.ts";
@@ -88,11 +89,26 @@ export function choicesOf(
       return before.length === 0 || before.some((b) => !conflict(a, b));
     });
 
+  const near = new Map<Arrangement, Map<Arrangement, boolean>>();
+  /** Whether what one drives by blows strikes what the other drives or bores: such a row is taken only where there is no other. */
+  const crowds = (a: Arrangement, b: Arrangement): boolean => {
+    const of = near.get(a) ?? new Map<Arrangement, boolean>();
+    near.set(a, of);
+    const found = of.get(b) ?? (strike(a, b) || strike(b, a));
+    of.set(b, found);
+    return found;
+  };
+  const isClear = (a: Arrangement, taken: Taken): boolean =>
+    !a.fasteners.some((each) => isDriven(each) && drawn.some((hole) => !hole.spare && strikesHole(each, hole))) &&
+    ![...taken.values()].some((other) => other !== a && crowds(a, other));
+
   const one = (link: Link, body: readonly Part[], taken: Taken): Refusal | (JointWork & { chosen?: Arrangement }) => {
     const { joint } = link;
     if (joint.arrangements.length === 0) return { joint, drives: [] };
     let refusal: Refusal | undefined;
-    const all = open(link, taken);
+    const found = open(link, taken);
+    const clear = found.filter((each) => isClear(each, taken));
+    const all = [...clear, ...found.filter((each) => !clear.includes(each))];
     const considerate = all.filter((each) => leavesSome(each, taken));
     for (const chosen of [...considerate, ...all.filter((each) => !considerate.includes(each))]) {
       const drives = driven(chosen, body, reach);
@@ -120,6 +136,14 @@ export function choicesOf(
 
 const meets = (some: readonly Hole[], others: readonly Hole[]): boolean =>
   some.some((a) => others.some((b) => holesMeet(a, b)));
+
+const strike = (a: Arrangement, b: Arrangement): boolean =>
+  a.fasteners.some(
+    (own) =>
+      isDriven(own) &&
+      (b.fasteners.some((other) => fastenersStrike(own, other)) ||
+        b.holes.some((hole) => !hole.spare && strikesHole(own, hole))),
+  );
 
 /** The first head that stands proud, or nut on the far side, inside the wood of a part that its fastener does not name; null where there is none. */
 function standsIn(

@@ -22,7 +22,7 @@ const ASKED: readonly Asked[] = [
   },
   { says: /\bfences?\b|\byour saw\b/iu, tool: "Push stick", why: "for narrow pieces at the saw" },
   { says: /\bsand\b/iu, tool: "Sanding block", why: "to keep faces flat and edges sharp" },
-  { says: /\brows?, .* apart\b/iu, tool: "Dividers", why: "to step off equal spaces" },
+  { says: /\bat even distances\b|\bevenly about\b/iu, tool: "Dividers", why: "to step off equal spaces" },
   { says: /\bstraightedge\b/iu, tool: "Long straightedge", why: "to saw along, and to prove what is flat" },
   { says: /\bplane\b/iu, tool: "Hand plane", why: "to fit, and to take off what rubs" },
   { says: /\bscrape\b/iu, tool: "Scraper", why: "to take off hard glue" },
@@ -44,7 +44,7 @@ const ASKED: readonly Asked[] = [
   },
   { says: /\bhold each pair with two small clamps/iu, tool: "Four small clamps", why: "to hold cauls" },
   { says: /\btap\b/iu, tool: "Mallet, and a block of scrap", why: "to bring joints and dowels home" },
-  { says: /\bhammer\b(?! action)/iu, tool: "Hammer", why: "for what is driven" },
+  { says: /(?<!neither a chuck nor a )\bhammer\b(?! action)/iu, tool: "Hammer", why: "for what is driven" },
   { says: /\bchisel\b/iu, tool: "Chisels", why: "to clean out corners" },
   { says: /\bawl\b/iu, tool: "Awl", why: "to start small screws and holes" },
   {

@@ -1,5 +1,5 @@
 import type { JointDraft } from "../../../parse/draft.ts";
-import { inches, millimetres } from "../../../units/length.ts";
+import { inches, type Length, millimetres } from "../../../units/length.ts";
 import { negate, ZERO } from "../../../units/rational.ts";
 import type { Arrangement } from "../../design.ts";
 import { acrossGap } from "../joinery/touch.ts";
@@ -9,17 +9,19 @@ import type { FasteningContext, Member, RowShift, Site } from "./site.ts";
 
 /**
  * The ways in which a joint may be fastened, best first: as described, then shifted along the row a little either way, so that
- * fasteners of neighbouring joints can keep out of each other's way; then with heads let in, where they may be. Empty when it cannot be done, which has been reported.
+ * fasteners of neighbouring joints can keep out of each other's way, then drawn in at both ends; then with heads let in, where they may be. Empty when it cannot be done, which has been reported.
  */
 export function fasten(
-  { make, steps, sinks }: FasteningMethod,
+  { make, steps, drawnIn = [], sinks }: FasteningMethod,
   site: Site,
   context: FasteningContext,
 ): readonly Arrangement[] {
-  const shifts = steps.map((n) => (context.units === "inch" ? inches(3 * n, 8) : millimetres(10 * n)));
+  const step = (n: number): Length => (context.units === "inch" ? inches(3 * n, 8) : millimetres(10 * n));
+  const shifts = steps.map(step);
   const ways = [ZERO, ...shifts.flatMap((by) => [by, negate(by)])].map((by): RowShift => ({ by, turned: false }));
   const turned: RowShift = { by: ZERO, turned: true };
-  const [first, ...rest] = [...ways, turned];
+  const closer = drawnIn.map((n): RowShift => ({ by: ZERO, in: step(n), turned: false }));
+  const [first, ...rest] = [...ways, ...closer, turned];
   const best = make(site, first as RowShift, context);
   if (best.length === 0) return [];
   // What is wrong with the first is told once; the others only offer themselves.

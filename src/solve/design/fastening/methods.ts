@@ -26,11 +26,14 @@ export interface FasteningMethod {
   readonly sinks?: true;
   /** The parts do not touch: the joined one lies on the fasteners, its ends open, or hangs or runs on hardware. */
   readonly apart?: "resting" | "hinged" | "running";
+  /** Has no holes: rows are offered too whose outer ones stand so many steps farther in, all as evenly apart. */
+  readonly drawnIn?: readonly number[];
   /** The rows that are offered besides the one described are moved along by so many steps of 3/8 in (10 mm). */
   readonly steps: readonly number[];
 }
 
 const usual = { steps: [1, 2] } as const;
+const driven = { ...usual, drawnIn: [1, 2, 3] } as const;
 const moving = { ...usual, moves: true } as const;
 const washers = { ...moving, sinks: true } as const;
 
@@ -40,9 +43,9 @@ const METHODS: Partial<Readonly<Record<Method, FasteningMethod>>> = {
   cleats: { ...usual, make: screws },
   "pocket screws": { ...usual, make: pocketScrews },
   dowels: { ...usual, make: dowels },
-  nails: { ...usual, make: (...site) => nails("nail", ...site) },
-  brads: { ...usual, make: (...site) => nails("brad", ...site) },
-  staples: { ...usual, make: (...site) => nails("staple", ...site) },
+  nails: { ...driven, make: (...site) => nails("nail", ...site) },
+  brads: { ...driven, make: (...site) => nails("brad", ...site) },
+  staples: { ...driven, make: (...site) => nails("staple", ...site) },
   "slotted screws": { ...washers, make: (...site) => movingScrews("slot", ...site) },
   "oversized holes with washers": { ...washers, make: (...site) => movingScrews("oversized", ...site) },
   "buttons in a groove": { ...moving, make: (...site) => keepers("button", false, ...site) },

@@ -13,6 +13,7 @@ import {
   rational,
   subtract,
   toNumber,
+  ZERO,
 } from "../../../units/rational.ts";
 import type { Box, Point } from "../../design.ts";
 import { type AxisIndex, indexOf, otherAxes, thirdAxis, triple } from "../space.ts";
@@ -63,7 +64,7 @@ function snap(contact: Contact, axis: AxisIndex, side: "low" | "high", candidate
 }
 
 /**
- * Points of a row on a contact rectangle, along its longer direction unless `turned`, all moved along by `shift.by`.
+ * Points of a row on a contact rectangle, along its longer direction unless `turned`, all moved along by `shift.by`, the outer ones in by `shift.in`.
  * Null where the row, so moved, would run off the contact, or where the shorter direction has no room for it.
  */
 export function rowOn(area: Box, normal: AxisIndex, plan: RowPlan, shift: RowShift): Row | null {
@@ -73,8 +74,9 @@ export function rowOn(area: Box, normal: AxisIndex, plan: RowPlan, shift: RowShi
   const along = shift.turned ? thirdAxis(normal, longer) : longer;
   const across = thirdAxis(normal, along);
   const long = size(along);
-  const ends = min(plan.fromEnds, divide(long, rational(4)));
+  const ends = add(min(plan.fromEnds, divide(long, rational(4))), shift.in ?? ZERO);
   const free = subtract(long, multiply(ends, rational(2)));
+  if (shift.in && less(multiply(free, rational(2)), long)) return null;
   const fitting = compare(long, plan.twoFrom) < 0 ? 1 : Math.max(2, Number(floor(divide(free, plan.spacing))) + 1);
   const even = plan.odd !== null && plan.odd !== undefined && indexOf(plan.odd) === along && fitting % 2 === 0;
   const count = plan.count ?? (even ? fitting + 1 : fitting);

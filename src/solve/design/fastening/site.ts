@@ -64,9 +64,10 @@ export interface Site {
 /** What the maker said about the fasteners of a joint. */
 export const options = (draft: JointDraft): Partial<FastenersDraft> => draft.fasteners ?? {};
 
-/** A row other than the one described: moved along, or along the other direction of the contact. */
+/** A row other than the one described: moved along, drawn in at both ends, or along the other direction of the contact. */
 export interface RowShift {
   readonly by: Length;
+  readonly in?: Length;
   readonly turned: boolean;
   /** Heads that stand proud are let into the wood: what lies behind them needs their room. */
   readonly sunk?: true;

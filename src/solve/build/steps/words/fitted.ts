@@ -11,6 +11,7 @@ import { beforeItIsTied, carriedOf, goesInLast, whenItHangs } from "../finishing
 import { boredAheadText, wallBores } from "./bored-ahead.ts";
 import { standsOverTexts } from "./lid-support.ts";
 import { liftCaution } from "./lifting.ts";
+import { strapStays } from "./strap-stays.ts";
 
 /** Of the screw that goes into a stud. Common practice, no source. */
 export const studPilot = (units: Units): Length => (units === "inch" ? inches(1, 8) : millimetres(3));
@@ -94,7 +95,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
         const pull = takesTwo(standingMass(work)) ? "With a second person pull" : "Pull";
         return [
           ...beforeItIsTied(work),
-          `${FIRST}mark on the wall where the piece will stand, and find and mark the studs behind it. Where one is within ${near} of the place of a bracket on the piece, the wall's bracket goes on that stud, and the strap may slant. Where none is, move the piece's bracket along to the next stud, at the same height, and bore ${boresOf(work, "wall strap")} for it there.`,
+          `${FIRST}mark on the wall where the piece will stand, and find and mark the studs behind it. Where one is within ${near} of the place of a bracket on the piece, the wall's bracket goes on that stud, and the strap may slant. Where none is, move the piece's bracket along to the next stud, ${strapStays(work)}, and bore ${boresOf(work, "wall strap")} for it there.`,
           `${pull} the piece an arm's length from the wall.`,
         ];
       },
