@@ -109,9 +109,9 @@ describe("old plans", () => {
   });
 
   // The book saws its cedar from boards of 16 1/2 and 18 7/8 in, which are hardly sold; here it is glued up of three each. Its
-  // strips, 36 1/2 and 18 1/2, come planed to their section: here they are sawn 1/8 over, and cut where they go.
+  // strips come planed to their section, and are mitred where they go.
   it("cedar chest: with the book's allowance, what is sawn whole is what the bill prints", () => {
-    const pairs = ["3 1/4 × 36 1/2", "3 1/4 × 18 1/2", "2 1/2 × 36 1/2", "2 1/2 × 18 1/2", "1 × 36 1/8", "1 × 18 1/8"];
+    const pairs = ["3 1/4 × 36 1/2", "3 1/4 × 18 1/2", "2 1/2 × 36 1/2", "2 1/2 × 18 1/2", "1 × 36 1/2", "1 × 18 1/2"];
     expect(sawn("old-plans/cedar-chest")).toEqual([...pairs, ...pairs].toSorted());
   });
 
