@@ -37,14 +37,22 @@ const normalOf = ({ contact }: Joint, share = FACE): AxisIndex | null => {
 const byEnd = (work: Work, part: Part, axis: AxisIndex): boolean =>
   work.stock(part.stock).movement !== undefined && indexOf(part.axes.length) === axis;
 
+/** A part, and a joint that closes on a side of it. */
+interface Met {
+  readonly joint: Joint;
+  readonly id: string;
+}
+
 /** Glue between the pegs: along the grain it holds by itself, into an end it soaks. */
 export function betweenTexts(work: Work, joints: readonly Joint[]): readonly Sentence[] {
   const own = joints.filter(({ method, glue }) => glue && PEGGED.has(method));
-  const ends = own.filter((joint) => {
+  const ends = own.flatMap((joint): readonly Met[] => {
     const axis = normalOf(joint);
-    return axis !== null && joint.parts.some((id) => byEnd(work, work.part(id), axis));
+    return axis === null ? [] : joint.parts.flatMap((id) => (byEnd(work, work.part(id), axis) ? [{ joint, id }] : []));
   });
-  const edges = own.filter((joint) => !ends.includes(joint));
+  const edges = own.flatMap((joint): readonly Met[] =>
+    ends.some((each) => each.joint === joint) ? [] : [{ joint, id: joint.parts[0] }],
+  );
   return [
     ...(edges.length > 0
       ? [sentence(`Spread a thin coat along ${sidesOf(work, edges, "edge")} too, between the dowels.`, { glues: true })]
@@ -59,15 +67,14 @@ export function betweenTexts(work: Work, joints: readonly Joint[]): readonly Sen
   ];
 }
 
-/** "the left end of the bottom panel (D)", "both ends of two rails (L)": what of the first parts of some joints is joined by them, and no more. */
-function sidesOf(work: Work, joints: readonly Joint[], askew: "edge" | "end"): string {
+/** "the left end of the bottom panel (D)", "both ends of two rails (L)": what of some parts is joined, and no more. */
+function sidesOf(work: Work, met: readonly Met[], askew: "edge" | "end"): string {
   const words = new Map<string, string>();
-  for (const own of groupedBy(joints, ({ parts: [first] }) => first)) {
-    const id = own[0]?.parts[0] ?? "";
-    const sides = [...new Set(own.map((joint) => sideIn(work, joint, askew)))].toSorted();
+  for (const own of groupedBy(met, ({ id }) => id)) {
+    const sides = [...new Set(own.map((each) => sideIn(work, each, askew)))].toSorted();
     const [first = ["", askew], second] = sides.map((side) => side.split(" "));
     const both = sides.length === 2 && first[1] === second?.[1] && first[0] !== "";
-    words.set(id, both ? `both ${first[1]}s` : series(sides.map((side) => side.trim())));
+    words.set(own[0]?.id ?? "", both ? `both ${first[1]}s` : series(sides.map((side) => side.trim())));
   }
   return series(
     groupedBy([...words.keys()], (id) => words.get(id) ?? "").map((ids) => {
@@ -78,9 +85,10 @@ function sidesOf(work: Work, joints: readonly Joint[], askew: "edge" | "end"): s
   );
 }
 
-/** "left end": where the first part of a joint is met; " ends" for one that stands askew. */
-function sideIn(work: Work, joint: Joint, askew: "edge" | "end"): string {
-  const [part, mate] = joint.parts.map(work.part) as [Part, Part];
+/** "left end": where a part is met by the other of a joint; " ends" for one that stands askew. */
+function sideIn(work: Work, { joint, id }: Met, askew: "edge" | "end"): string {
+  const part = work.part(id);
+  const mate = work.part(joint.parts.find((other) => other !== id) ?? id);
   const axis = normalOf(joint);
   if (axis === null || part.turned) return ` ${askew}s`;
   const high = toNumber(middle(part.body, axis)) < toNumber(middle(mate.body, axis));
