@@ -67,10 +67,10 @@ export function apartText(work: Work, list: readonly Fastener[], there: readonly
   return `${apart(stepped)}: ${each.join("; ")}`;
 }
 
-/** "about 4 1/2 in" or "4 to 5 in", to the half inch; "evenly about 12 1/4 in", to 1/16 in or 1 mm: so its sum comes out; empty where there is none. */
+/** "about 4 1/2 in", "evenly about 12 1/4 in" of several, or "4 to 5 1/16 in": to 1/16 in or 1 mm, so that their sums come out; empty where there is none. */
 function gapText({ design, print }: Work, rows: readonly (readonly Length[])[]): string {
   const gaps = rows.flat();
-  const step = design.units === "inch" ? inches(1, 2) : millimetres(10);
+  const step = design.units === "inch" ? inches(1, 16) : millimetres(1);
   const sorted = gaps
     .map((gap) => roundTo(gap, step))
     .filter((gap) => less(ZERO, gap))
@@ -84,7 +84,7 @@ function gapText({ design, print }: Work, rows: readonly (readonly Length[])[]):
     rows.some((row) => row.length > 1);
   return equal(least, most)
     ? even
-      ? `evenly about ${print(roundTo(gaps[0] as Length, design.units === "inch" ? inches(1, 16) : millimetres(1)))}`
+      ? `evenly about ${print(least)}`
       : `about ${print(least)}`
     : `${print(least).replace(UNIT, "")} to ${print(most)}`;
 }
