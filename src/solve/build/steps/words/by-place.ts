@@ -58,7 +58,8 @@ export function placeWords(work: Work, id: string): string {
 /** The name in the lists, with the sides of the piece that its own words tell: "left front leg" of a left front post that is called leg. */
 function asListed(words: string, name: string): string {
   const [told, own] = [words.split(" "), name.split(" ")];
-  if (own.every((word) => told.includes(word))) return told.length === own.length ? name : words;
+  const isTold = (word: string): boolean => word.split("/").some((each) => told.includes(each));
+  if (own.every(isTold)) return told.length === own.length && !name.includes("/") ? name : words;
   const sides = told.filter((word) => SIDE.test(word) && !own.includes(word));
   return sides.length > 0 ? [...sides, name].join(" ") : words;
 }
