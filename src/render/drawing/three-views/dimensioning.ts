@@ -58,7 +58,7 @@ export function dimensioning(
     readonly scale: number;
     readonly before?: Measured;
     readonly printing?: Printing;
-    /** Cut open: what ends deep inside is told by the cut list, from where its other end is measured; beside the view it would be taken for what stands at the side. */
+    /** Cut open: how high something ends deep inside is told by the cut list, from where its other end is measured; beside the view it would be taken for what stands at the side. */
     readonly cut?: boolean;
   },
 ): readonly Rows[] {
@@ -83,8 +83,8 @@ export function dimensioning(
       (notch === true && isRound(at)) ||
       (!gapped && twins.some((twin) => isThin(at, twin)) && twins.every(isMeasured));
     const all = stations(bodies, aspect, level ? 0 : 1);
-    if (cut) {
-      const inside = all.filter((station) => isDeep(station, aspect, level ? 1 : 0, scale));
+    if (cut && !level) {
+      const inside = all.filter((station) => isDeep(station, aspect, scale));
       measured[axis].push(...inside.filter(({ gap, twins }) => !gap && twins.some(isMeasured)).map(({ at }) => at));
     }
     return besides(all, aspect.extent, sides).map(({ side, rows }, i): Rows => {
@@ -127,8 +127,8 @@ export function dimensioning(
 /** In points: a line that begins so far from both sides is not followed out to a number there. */
 const DEEP = 24;
 
-const isDeep = (station: Station, { extent }: Aspect, across: 0 | 1, scale: number): boolean =>
-  Math.min(station.low - extent.low[across], extent.high[across] - station.high) * scale >= DEEP;
+const isDeep = ({ low, high }: Station, { extent }: Aspect, scale: number): boolean =>
+  Math.min(low - extent.low[0], extent.high[0] - high) * scale >= DEEP;
 
 /** What stands so little back from the outside that no chain tells it, like a frame under a top, has a dimension of its own. */
 function setBack(all: readonly Station[], low: Length, high: Length, scale: number): Chain | null {
