@@ -27,16 +27,21 @@ export interface LayoutDrawingOptions {
   readonly close?: boolean;
 }
 
+export interface LayoutDrawing extends Drawing {
+  /** So many sizes stand in the list below the board: no room was for them in the parts. */
+  readonly listed: number;
+}
+
 /** Room round the board for the numbers of cuts, labels and the grain. */
 const MARGIN = 18;
 const GRAIN = 16;
 
 /** The drawing fills the frame from its top; where the board is small, the foot of the frame stays empty. */
-export function layoutDrawing(build: Build, layout: Layout, options: LayoutDrawingOptions): Drawing {
+export function layoutDrawing(build: Build, layout: Layout, options: LayoutDrawingOptions): LayoutDrawing {
   return drawn(build, layout, options, MARGIN) ?? drawn(build, layout, options, BELOW) ?? NOTHING;
 }
 
-const NOTHING: Drawing = { items: [], alt: "", scale: NOT_TO_SCALE };
+const NOTHING: LayoutDrawing = { items: [], alt: "", scale: NOT_TO_SCALE, listed: 0 };
 
 /** With so much room below the board, and below the settings; null where labels beside it need more. */
 function drawn(
@@ -45,7 +50,7 @@ function drawn(
   { frame, pen, close = false }: LayoutDrawingOptions,
   below: number,
   forSizes = 0,
-): Drawing | null {
+): LayoutDrawing | null {
   const settings = settingsHeight(layout, pen, frame.width);
   const foot = settings + forSizes;
   const room: Frame = {
@@ -123,6 +128,7 @@ function drawn(
     ],
     alt: inWords(build, layout, pen),
     scale: scale.text,
+    listed: small.length,
   };
 }
 
