@@ -162,9 +162,9 @@ function layoutAtom(plan: Plan, { layout, numbers }: SawnAlike): FlowAtom {
   const have = layout.source === "on hand" ? ", on hand" : "";
   const size = `${printer.exact(layout.width)} × ${printer.exact(layout.length)}\u202f${printer.unit}`;
   const title = `${which}${have}`;
-  const drawn = (height: number, close: boolean): FlowAtom => {
+  const drawn = (height: number, close: boolean): LaidOut => {
     const picture = layoutPicture(plan, layout, { width: frame.width, height }, close);
-    return {
+    const atom = {
       ...block(
         TITLE + picture.height,
         (x, y) => [
@@ -182,17 +182,24 @@ function layoutAtom(plan: Plan, { layout, numbers }: SawnAlike): FlowAtom {
       ),
       of: layout.stock,
     };
+    return { atom, listed: picture.listed };
   };
   const usual = drawn(layout.kind === "sheet" ? high : BOARD, false);
   const lower = onceFor((height: number) => {
     const low = drawn(height - TITLE, true);
-    return wordsIn(low) < wordsIn(usual) ? null : low;
+    return low.listed > usual.listed || wordsIn(low.atom) < wordsIn(usual.atom) ? null : low.atom;
   });
   const higher = onceFor((height: number) => {
-    const high = drawn(Math.min(height, MORE * usual.height) - TITLE, false);
-    return high.height > usual.height ? high : null;
+    const high = drawn(Math.min(height, MORE * usual.atom.height) - TITLE, false).atom;
+    return high.height > usual.atom.height ? high : null;
   });
-  return { ...usual, lower, ...(layout.kind === "sheet" && { higher }) };
+  return { ...usual.atom, lower, ...(layout.kind === "sheet" && { higher }) };
+}
+
+interface LaidOut {
+  readonly atom: FlowAtom;
+  /** So many sizes have no room in their parts. */
+  readonly listed: number;
 }
 
 /** So many words and numbers stand in it: where a drawing is too low, parts lose their sizes. */

@@ -1,4 +1,5 @@
 /** The drawings of the pages, as figures that can be placed. */
+
 import type { Layout } from "../../solve/build.ts";
 import type { Item } from "../document.ts";
 import {
@@ -13,6 +14,7 @@ import {
   type TakenApart,
   threeViews,
 } from "../drawing/index.ts";
+import type { LayoutDrawing } from "../drawing/layout/layout-drawing.ts";
 import { bounds, leaves, moved } from "../shapes.ts";
 import type { Plan } from "./plan.ts";
 
@@ -95,5 +97,12 @@ export function stepPictures({ build, pen }: Plan, size: Size, tall: number): St
 const sizeInColumn = ({ take, within, highest, frame }: Drawn, most = frame.height): number | null =>
   take && Math.max(take.scale, within({ height: Math.max(frame.height, Math.min(highest, most)) })?.size ?? 0);
 
-export const layoutPicture = ({ build, pen }: Plan, layout: Layout, size: Size, close: boolean): Picture =>
-  picture(layoutDrawing(build, layout, { frame: at(size), pen, close }), true);
+export const layoutPicture = (
+  { build, pen }: Plan,
+  layout: Layout,
+  size: Size,
+  close: boolean,
+): Picture & Pick<LayoutDrawing, "listed"> => {
+  const drawing = layoutDrawing(build, layout, { frame: at(size), pen, close });
+  return { ...picture(drawing, true), listed: drawing.listed };
+};

@@ -168,7 +168,8 @@ describe("cutting layouts", () => {
     }));
     const { items } = layoutDrawing(bench(), { ...sheet, placements: [first, ...strips], cuts: [] }, { frame, pen });
     const said = words(items);
-    expect(said.filter((word) => word.startsWith("G"))).toEqual(["G × 6"]);
+    // Once beside the parts, and once in the list of sizes.
+    expect(said.filter((word) => word.startsWith("G"))).toEqual(["G × 6", "G"]);
     expect(clashes(items)).toEqual([]);
     const dots = paths(items).filter(({ fill, steps }) => fill === BLACK && steps.some(({ to }) => to === "curve"));
     const middles = dots.map((dot) => pointsOf(dot).map(([, y]) => y)).map((ys) => Math.min(...ys) + Math.max(...ys));

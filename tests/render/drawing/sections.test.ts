@@ -129,3 +129,14 @@ test("the line of a clear height is broken where it runs across what lies behind
   expect(words(drawing?.items ?? []).map((word) => word.replaceAll(/\s/gu, " "))).toContain("13 1⁄4");
   expect(across.filter(([x1, , x2]) => x1 === x2)).toEqual([]);
 });
+
+test("what ends deep inside has no number beside the section, where it would be read as of what stands at the side", () => {
+  // A post 4 wide stands on the bottom, 3/4 in above the floor, and is 17 long: its end is 17 3/4 above the floor.
+  const post = part("post", "F", "Post", "board", { body: [8, 3, 0.75, 12, 9, 17.75] });
+  const low = part("low shelf", "D", "Shelf", "board", { body: [0.75, 0.75, 24, 23.25, 11.75, 24.75] });
+  const drawing = sections(build([low, post]), { frame, pen });
+  const said = words(drawing?.items ?? []).map((word) => word.replaceAll(/\s/gu, " "));
+  // The shelf, which reaches the sides, is measured from the floor; of the post where it stands and how wide it is.
+  expect(said).toEqual(expect.arrayContaining(["24", "7 1⁄4", "4", "11 1⁄4"]));
+  expect(said.filter((word) => ["17", "17 3⁄4", "12 1⁄4", "7"].includes(word))).toEqual([]);
+});

@@ -1,5 +1,6 @@
 /** Which stations become a chain of dimensions, and what is written in it. */
 import { add, compare, equal, type Length, subtract, TOLERANCE, toNumber } from "../../../units/index.ts";
+import { clearOpenings } from "./clear-openings.ts";
 import { closing, type Printing } from "./closing.ts";
 import { MATTERS, type Station } from "./stations.ts";
 
@@ -61,7 +62,10 @@ export function chosen(all: readonly Station[], low: Length, high: Length, rules
     );
     return stops.length + 1 - told.length;
   };
-  return [plain, even].reduce((best, each) => (repeated(each) > repeated(best) ? each : best), alike);
+  const best = [plain, even].reduce((most, each) => (repeated(each) > repeated(most) ? each : most), alike);
+  if (best !== alike) return best;
+  const clear = clearOpenings(alike, within, { scale: rules.scale, gap: rules.gap, least: AT_END });
+  return clear.length + 1 <= EVER ? clear : alike;
 }
 
 /** Of sets in their order those that go in beside the ones before, and no more than a chain holds. */

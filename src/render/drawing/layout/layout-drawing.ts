@@ -17,6 +17,7 @@ import { HATCH, hatch } from "./hatch.ts";
 import { BELOW, labelOutside, sideBySide } from "./outside-label.ts";
 import { labelInside } from "./part-label.ts";
 import { drawSettings, settingsHeight } from "./settings.ts";
+import { drawSizes, sizesHeight, unsized } from "./sizes.ts";
 import { squaredEdges, squaredLegend } from "./squared.ts";
 
 export interface LayoutDrawingOptions {
@@ -26,25 +27,32 @@ export interface LayoutDrawingOptions {
   readonly close?: boolean;
 }
 
+export interface LayoutDrawing extends Drawing {
+  /** So many sizes stand in the list below the board: no room was for them in the parts. */
+  readonly listed: number;
+}
+
 /** Room round the board for the numbers of cuts, labels and the grain. */
 const MARGIN = 18;
 const GRAIN = 16;
 
 /** The drawing fills the frame from its top; where the board is small, the foot of the frame stays empty. */
-export function layoutDrawing(build: Build, layout: Layout, options: LayoutDrawingOptions): Drawing {
+export function layoutDrawing(build: Build, layout: Layout, options: LayoutDrawingOptions): LayoutDrawing {
   return drawn(build, layout, options, MARGIN) ?? drawn(build, layout, options, BELOW) ?? NOTHING;
 }
 
-const NOTHING: Drawing = { items: [], alt: "", scale: NOT_TO_SCALE };
+const NOTHING: LayoutDrawing = { items: [], alt: "", scale: NOT_TO_SCALE, listed: 0 };
 
-/** With so much room below the board; null where labels beside it need more. */
+/** With so much room below the board, and below the settings; null where labels beside it need more. */
 function drawn(
   build: Build,
   layout: Layout,
   { frame, pen, close = false }: LayoutDrawingOptions,
   below: number,
-): Drawing | null {
-  const foot = settingsHeight(layout, pen, frame.width);
+  forSizes = 0,
+): LayoutDrawing | null {
+  const settings = settingsHeight(layout, pen, frame.width);
+  const foot = settings + forSizes;
   const room: Frame = {
     x: frame.x + MARGIN,
     y: frame.y + MARGIN,
@@ -80,6 +88,10 @@ function drawn(
     size,
     items: labelInside(pen, mark, size, box, plate),
   }));
+  const small = unsized(labels.map(({ mark, size, items }) => ({ mark, size, isTold: saysMore(items, mark) })));
+  // In less room fewer sizes go in: the list gets no shorter by it.
+  const wanted = sizesHeight(small, pen, frame.width);
+  if (wanted > forSizes) return drawn(build, layout, { frame, pen, close }, below, wanted);
   const cuts = drawCuts(layout, board, boxes, plate, pen);
   const labelOf = (set: readonly { readonly mark: string; readonly box: Box }[]): readonly Item[] =>
     labelOutside(
@@ -112,11 +124,17 @@ function drawn(
       ...grain,
       ...squaredLegend(layout, board, pen, frame, signs),
       ...drawSettings(layout, pen, { ...frame, y: settingsTop }),
+      ...drawSizes(small, pen, { ...frame, y: settingsTop + settings }),
     ],
     alt: inWords(build, layout, pen),
     scale: scale.text,
+    listed: small.length,
   };
 }
+
+/** Whether a label tells more than its mark. */
+const saysMore = (items: readonly Item[] | null, mark: string): boolean =>
+  (items ?? []).some((item) => item.kind === "text" && item.text !== mark);
 
 /** "Offcut" and its size on a white ground, where it is large enough to be worth a word. */
 function offcutLabel(box: Box, size: string, plate: Plate, pen: Pen): readonly Item[] {

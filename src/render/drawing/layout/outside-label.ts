@@ -1,4 +1,4 @@
-/** The mark of a part that is too narrow for it: beside the part or the board, with a leader. Its size stands in the cut list. */
+/** The mark of a part that is too narrow for it: beside the part or the board, with a leader. Its size stands below the board. */
 import type { Item } from "../../document.ts";
 import { BLACK, WHITE } from "../../palette.ts";
 import { circle, rectangle } from "../../shapes.ts";

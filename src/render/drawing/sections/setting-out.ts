@@ -48,7 +48,7 @@ export function setOut(
   const high = heightOf(front.extent) * scale;
   const across = stacked ? Math.max(wide, deep) : wide + deep + GAP;
   if (across > frame.width || (stacked ? 2 : 1) * (high + CAPTION) > frame.height) return null;
-  const rows = dimensioning(bodiesOf(build), cuts, WANTED, { scale, before, printing: pen });
+  const rows = dimensioning(bodiesOf(build), cuts, WANTED, { scale, before, printing: pen, cut: true });
   const { depth, captioned } = roomBeside(cuts, rows, scale, pen);
   const reach = (view: 0 | 1, name: "left" | "right", width: number): number =>
     Math.max(depth(view, name), captioned(view, width));

@@ -53,7 +53,14 @@ export function dimensioning(
     scale,
     before = [[], [], []],
     printing,
-  }: { readonly scale: number; readonly before?: Measured; readonly printing?: Printing },
+    cut = false,
+  }: {
+    readonly scale: number;
+    readonly before?: Measured;
+    readonly printing?: Printing;
+    /** Cut open: how high something ends deep inside is told by the cut list, from where its other end is measured; beside the view it would be taken for what stands at the side. */
+    readonly cut?: boolean;
+  },
 ): readonly Rows[] {
   const measured = before.map((places) => [...places]) as [Length[], Length[], Length[]];
   const all = wanted.flatMap(({ view, sides, overall }): readonly Rows[] => {
@@ -76,6 +83,10 @@ export function dimensioning(
       (notch === true && isRound(at)) ||
       (!gapped && twins.some((twin) => isThin(at, twin)) && twins.every(isMeasured));
     const all = stations(bodies, aspect, level ? 0 : 1);
+    if (cut && !level) {
+      const inside = all.filter((station) => isDeep(station, aspect, scale));
+      measured[axis].push(...inside.filter(({ gap, twins }) => !gap && twins.some(isMeasured)).map(({ at }) => at));
+    }
     return besides(all, aspect.extent, sides).map(({ side, rows }, i): Rows => {
       const chains = rows.flatMap((row): readonly Chain[] => {
         const isFresh = (station: Station): boolean => !told(station);
@@ -112,6 +123,12 @@ export function dimensioning(
   const finely = !all.every(closesAsPrinted);
   return finely ? all.map((each) => ({ ...each, finely })) : all;
 }
+
+/** In points: a line that begins so far from both sides is not followed out to a number there. */
+const DEEP = 24;
+
+const isDeep = ({ low, high }: Station, { extent }: Aspect, scale: number): boolean =>
+  Math.min(low - extent.low[0], extent.high[0] - high) * scale >= DEEP;
 
 /** What stands so little back from the outside that no chain tells it, like a frame under a top, has a dimension of its own. */
 function setBack(all: readonly Station[], low: Length, high: Length, scale: number): Chain | null {

@@ -1,4 +1,4 @@
-/** Where the three views stand, with room for their dimensions and each with its caption above it: the side beside the front, or below it. */
+/** Where the three views stand, with room for their dimensions and each with its caption above it: the side beside the front, or below it, there also with captions beside them. */
 import type { Build } from "../../../solve/build.ts";
 import type { Frame } from "../../style.ts";
 import { bodiesOf } from "../dimension/bodies.ts";
@@ -17,8 +17,8 @@ const AIR = 12;
 const GAP = 44;
 /** From what stands above a caption, which is farther than from the caption to its own view. */
 const ABOVE_CAPTION = 10;
-/** Between two views beside each other, at least. */
-const LEAST = 18;
+/** Between two views beside each other, at least; and with nothing between one below the other. */
+const [LEAST, NEAR] = [18, 10];
 /** Between the outermost dimensions of two views. */
 const BETWEEN = 12;
 
@@ -32,9 +32,9 @@ const WANTED: readonly Wanted[] = [
   { view: 2, sides: ["left", "right"], overall: false },
 ];
 
-/** The side right of the front, or below it. */
-export type Order = "aside" | "stacked";
-export const ORDERS: readonly Order[] = ["aside", "stacked"];
+/** The side right of the front, or below it; "close": below it with each caption right of its view, where a larger scale goes in by that. */
+export type Order = "aside" | "stacked" | "close";
+export const ORDERS: readonly Order[] = ["aside", "stacked", "close"];
 
 export interface Arrangement {
   readonly room: Frame;
@@ -72,21 +72,26 @@ export function setOut(
     widthOf(side.extent) * scale,
     heightOf(front.extent) * scale,
   ];
-  const stacked = order === "stacked";
+  const [stacked, close] = [order !== "aside", order === "close"];
+  const caption = close ? 0 : CAPTION;
   // Where the side stands below, it takes up height instead of width.
-  const [aside, lower] = stacked ? [0, high + CAPTION] : [deep, 0];
-  if (wide + aside > room.width || deep + high + lower + 2 * CAPTION > room.height) return null;
+  const [aside, lower] = stacked ? [0, high + caption] : [deep, 0];
+  if (wide + aside > room.width || deep + high + lower + 2 * caption > room.height) return null;
   const rows = told();
   const { depth, captioned, past } = roomBeside(aspects, rows, scale, pen);
-  const apart = (one: number, other: number): number => Math.max(LEAST, one + other + (one && other ? BETWEEN : 6));
+  const apart = (one: number, other: number, least = LEAST): number =>
+    Math.max(least, one + other + (one && other ? BETWEEN : 6));
+  const beside = aspects.map((aspect) => (close ? pen.measure(aspect.caption, "bold", 10) + BETWEEN : 0));
   const left = Math.max(depth(0, "left"), depth(2, "left"), captioned(0, wide));
-  const right = Math.max(depth(0, "right"), depth(2, "right"), captioned(0, wide));
+  const onRight = (view: 0 | 1 | 2): number => depth(view, "right") + (beside[view] ?? 0);
+  const right = Math.max(onRight(0), onRight(2), captioned(0, wide));
   const [sideLeftward, sideRightward] = (["left", "right"] as const).map((name) =>
-    Math.max(depth(1, name), captioned(1, deep)),
+    Math.max(name === "right" ? onRight(1) : depth(1, name), captioned(1, deep)),
   ) as [number, number];
   const between = apart(right, sideLeftward);
   // Between what stands one below the other is the caption of the lower one, close above it.
-  const down = (upper: number, above: number): number => upper + ABOVE_CAPTION + CAPTION + above;
+  const down = (upper: number, above: number): number =>
+    close ? apart(upper, above, NEAR) : upper + ABOVE_CAPTION + CAPTION + above;
   const middle = down(depth(2, "below"), stacked ? depth(0, "above") : Math.max(depth(0, "above"), depth(1, "above")));
   const under = stacked ? depth(0, "below") : Math.max(depth(0, "below"), depth(1, "below"));
   const next = down(0, depth(1, "above"));
@@ -95,7 +100,7 @@ export function setOut(
   const [start, end] = stacked
     ? [Math.max(left, sideLeftward - inset), Math.max(wide + right, inset + deep + sideRightward)]
     : [left, wide + between + deep + sideRightward];
-  const top = CAPTION + depth(2, "above");
+  const top = caption + depth(2, "above");
   const spare = {
     across: room.width - (start + end),
     // A side that stands below leaves room for the bar beside it.
@@ -112,7 +117,10 @@ export function setOut(
   const [sideLeft, sideTop] = stacked ? [x + inset, underFront + next] : [x + wide + between + wider, fronted];
   const views = [laid(front, scale, x, fronted), laid(side, scale, sideLeft, sideTop), laid(aspects[2], scale, x, y)];
   const captions = views.map(
-    ({ box }, i): Spot => [(box.left + box.right) / 2, box.top - depth(i, "above") - CAPTION / 2],
+    ({ box }, i): Spot =>
+      close
+        ? [box.right + onRight(i as 0 | 1 | 2) - ((beside[i] ?? 0) - BETWEEN) / 2, box.top + CAPTION / 2]
+        : [(box.left + box.right) / 2, box.top - depth(i, "above") - CAPTION / 2],
   );
   return {
     views: views as unknown as Places["views"],
