@@ -125,8 +125,9 @@ export function drawnPart(
   }, null);
   if (made === null) return null;
   const shown = picture(made);
+  // Its step may come before this drawing, or after.
   const later = build.later?.some(({ mark, ordered }) => mark === line.mark && !ordered)
-    ? ["Cut it when the piece tells its size: what is drawn is what to expect."]
+    ? ["The piece tells its size: what is drawn is what to expect."]
     : [];
   const mirror = line.mirrorOf === null ? [] : [`Mirror image of ${line.mirrorOf}.`];
   const notes = noted ? line.notes.map((note) => `${capital(note)}.`) : [];

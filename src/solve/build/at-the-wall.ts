@@ -53,6 +53,9 @@ export function tooShortForTwoStuds(design: Given): boolean {
 
 /** Where the first of two studs may lie, from the left end of what is screwed to them, or from a part that stands there before it. */
 export interface FirstOfTwo {
+  /** What is screwed to them, and how far its left end lies inside that of the piece. */
+  readonly part: string;
+  readonly inside: Length;
   readonly from: Length;
   readonly to: Length;
   /** What stands at its left end: a rule lies against that, and the end itself is hidden. */
@@ -71,8 +74,12 @@ export function firstOfTwoStuds(design: Given): FirstOfTwo | null {
   const [left, right] = [false, true].map((high) => standsBeside(own, first, high, design.parts));
   const [from, end] = [left, right].map((each) => (each ? max(END, TOOL[design.units]) : END)) as [Length, Length];
   const to = subtract(subtract(long, apart), end);
-  return less(long, multiply(apart, rational(2))) && less(from, to) ? { from, to, beside: left ?? null } : null;
+  return less(long, multiply(apart, rational(2))) && less(from, to)
+    ? { part: own.id, inside: subtract(own.body.low[0], leftmost(design.parts)), from, to, beside: left ?? null }
+    : null;
 }
+
+const leftmost = (parts: Given["parts"]): Length => parts.map(({ body }) => body.low[0]).reduce(min);
 
 /** Half of what a drill and the hand round it need beside a screw. Common practice, no source. */
 const TOOL = { inch: inches(5, 4), mm: millimetres(30) } as const;

@@ -2,9 +2,9 @@
 
 import type { Units } from "../../../../parse/draft.ts";
 import { inches, type Length, millimetres } from "../../../../units/length.ts";
-import { max, subtract } from "../../../../units/rational.ts";
+import { add, less, max, subtract, ZERO } from "../../../../units/rational.ts";
 import type { Design } from "../../../design.ts";
-import { firstOfTwoStuds, heldOff, studsApart, tooShortForTwoStuds } from "../../at-the-wall.ts";
+import { type FirstOfTwo, firstOfTwoStuds, heldOff, studsApart, tooShortForTwoStuds } from "../../at-the-wall.ts";
 import { takesTwo } from "../../cut-list/weight.ts";
 import { capital, definite, FIRST, numberWord, type Work, withArticle } from "../draft.ts";
 import { beforeItIsTied, carriedOf, goesInLast, whenItHangs } from "../finishing/in-its-room.ts";
@@ -179,7 +179,7 @@ const WORDS: ReadonlyMap<string, Words> = new Map<string, Words>([
 function placedByStuds(work: Work): string {
   const { design, place } = work;
   const first = firstOfTwoStuds(design);
-  const datum = first?.beside ? `the inner face of ${definite(work, [first.beside])}` : "its left end";
+  const datum = first && (first.beside ? `the inner face of ${definite(work, [first.beside])}` : leftOf(work, first));
   // A cleat that stood off the wall by a board would hold what hangs on it at a slope.
   const hung = design.joints.some(({ method }) => method === "hangs on");
   const board = hung
@@ -188,6 +188,16 @@ function placedByStuds(work: Work): string {
   return first
     ? `Two lie behind it only where the middle of the first is ${place(first.from)} to ${place(first.to)} to the right of ${datum}: choose the place of the piece by that${board}. `
     : "";
+}
+
+/** What hangs may reach past what is screwed to the studs. */
+function leftOf(work: Work, { part, inside, from, to }: FirstOfTwo): string {
+  if (!less(ZERO, inside)) return "its left end";
+  const { design, place } = work;
+  const own = `the left end of ${definite(work, [part])}`;
+  return design.joints.some(({ method }) => method === "hangs on")
+    ? `${own}, ${place(add(from, inside))} to ${place(add(to, inside))} from the left of the piece`
+    : own;
 }
 
 /** What is bored and plugged in solid masonry: the makers of plugs say with which bit, and how deep. */
