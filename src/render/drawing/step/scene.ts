@@ -108,13 +108,7 @@ function pieceScene(build: Build, step: Step): Scene {
   const screws = build.fasteners
     .filter(({ id, body }) => shows.fasteners.includes(id) || (pegs.has(id) && !body))
     .map((fastener) => ({
-      // A button stays with its rail.
-      ...driven(
-        fastener,
-        (id) => solids.get(id),
-        (id) => shiftOf((fastener.button && sitsAt(build.joints, fastener)[0]) ?? id),
-        GAP * 0.6 * size,
-      ),
+      ...driven(fastener, (id) => solids.get(id), shiftOf, GAP * 0.6 * size),
       isOneOfMany: many.has(fastener.id),
     }));
   const sunk = fitted.sunk.flatMap(({ id, carriedBy }) =>
