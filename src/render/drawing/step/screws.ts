@@ -183,6 +183,17 @@ export function drawDriven(one: Driven, stage: Stage, fit: Fit, plate: Plate, is
   ];
 }
 
+/** A dash of a screw of which nothing is seen, too short to tell what it is; in points. */
+const STRAY = 14;
+
+const isStray = ({
+  seen,
+  hidden,
+}: {
+  readonly seen: readonly Segment[];
+  readonly hidden: readonly Segment[];
+}): boolean => seen.length === 0 && hidden.reduce((sum, [a, b]) => sum + heading(a, b).distance, 0) < STRAY;
+
 /** A shank with its head; white round it, so that it stands before what it crosses. */
 function shankOf(
   body: { readonly seen: readonly Segment[]; readonly hidden: readonly Segment[] },
@@ -192,7 +203,7 @@ function shankOf(
   return [
     ...strokes(body.seen, { width: shank.width + 1.6, ink: WHITE }),
     ...strokes(body.seen, shank),
-    ...strokes(body.hidden, HIDDEN),
+    ...strokes(isStray(body) ? [] : body.hidden, HIDDEN),
     ...strokes(head, { width: 1.5, ink: BLACK }),
   ];
 }
