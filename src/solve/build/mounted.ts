@@ -15,8 +15,8 @@ interface State {
 const BARE: State = { bodies: [], on: new Set() };
 
 /**
- * Ids. What makes a joint is screwed on when its parts come together, and taken off with the part that comes off; what is only fixed to a
- * part is on from the step that says so.
+ * Ids. What makes a joint is screwed on when its parts come together, and taken off with the part that comes off, but for the halves of
+ * slides, each of which stays on its own; what is only fixed to a part is on from the step that says so, or for as long as it is put on for now.
  */
 export function mountedAt(
   build: Of,
@@ -34,7 +34,8 @@ const statesOf = once((build: Of) => {
   });
 });
 
-function afterStep({ hardware, joints }: Of, before: State, { actions }: Step): State {
+function afterStep({ hardware, joints }: Of, before: State, { actions, forNow }: Step): State {
+  const slides = new Set<string | null>(joints.flatMap(({ id, method }) => (method === "slides" ? [id] : [])));
   const partsOf = new Map<string | null, readonly string[]>(joints.map(({ id, parts }) => [id, parts]));
   const on = new Set(before.on);
   let { bodies } = before;
@@ -47,8 +48,10 @@ function afterStep({ hardware, joints }: Of, before: State, { actions }: Step): 
       const parts = partsOf.get(joint) ?? [];
       if (!parts.some((part) => moved.has(part))) continue;
       if (bodies.some((body) => parts.every((part) => body.has(part)))) on.add(id);
-      else if (action.do === "remove") on.delete(id);
+      else if (action.do === "remove" && !slides.has(joint)) on.delete(id);
     }
   }
+  for (const id of forNow?.on ?? []) on.add(id);
+  for (const id of forNow?.off ?? []) on.delete(id);
   return { bodies, on };
 }

@@ -1,6 +1,6 @@
 /** What is marked in a step's picture: what is new, by name what is bought, and, finer, what it goes on. */
 import type { View } from "../../../geometry/picture/index.ts";
-import type { VisibleFace } from "../../../geometry/types.ts";
+import type { Vec, VisibleFace } from "../../../geometry/types.ts";
 import type { Step } from "../../../solve/build.ts";
 import { isName } from "../balloon.ts";
 import type { Fit } from "../fit.ts";
@@ -53,9 +53,9 @@ export function marksOf(step: Step, scene: Scene, { faces, view, fit, behind, is
   const under = labels(
     items.filter(
       (item) =>
-        (receiving.has(item.id) || scene.beside?.has(item.id)) &&
+        (receiving.has(item.id) || scene.beside?.has(item.id) || isFilling(item, scene, step)) &&
         !fresh.has(item.id) &&
-        isNamed(item.mark) &&
+        (isNamed(item.mark) || isFilling(item, scene, step)) &&
         isSeen(item),
     ),
     ...[faces, view, fit],
@@ -64,6 +64,30 @@ export function marksOf(step: Step, scene: Scene, { faces, view, fit, behind, is
   const rest = under.filter(({ mark }) => !known.has(mark)).map((each) => ({ ...each, isPresent: true }));
   return own.length + rest.length > MOST ? own : [...own, ...rest];
 }
+
+/** Whether it stands alone within parts that are worked on in their places: without a mark it would be taken for an opening. */
+function isFilling({ id, solid }: Marked, { items, fresh }: Scene, { shows, kind }: Step): boolean {
+  const others = items.filter((each) => shows.fresh.includes(each.id));
+  if (
+    kind !== "fit" ||
+    shows.present.length > FILL ||
+    others.length < 3 ||
+    !shows.present.includes(id) ||
+    fresh.has(id)
+  )
+    return false;
+  const { low, high } = around(others);
+  return INDICES.every((i) => solid.low[i] >= low[i] && solid.high[i] <= high[i]);
+}
+
+/** So many parts at most fill a frame. */
+const FILL = 2;
+const INDICES = [0, 1, 2] as const;
+
+const around = (items: readonly Marked[]) => ({
+  low: INDICES.map((i) => Math.min(...items.map(({ solid }) => solid.low[i]))) as unknown as Vec,
+  high: INDICES.map((i) => Math.max(...items.map(({ solid }) => solid.high[i]))) as unknown as Vec,
+});
 
 /** Of a body of many parts what the words speak of; all where that is nothing. */
 function spokenOf(all: readonly PartLabel[], isNamed: (mark: string) => boolean): readonly PartLabel[] {

@@ -26,6 +26,8 @@ export interface Driven {
   readonly rod: number;
   readonly headWidth: number;
   readonly isDowel: boolean;
+  /** Round wood that is driven in: it has no head and no point. */
+  readonly isPeg?: boolean;
   /** One of many nails: only where it goes in is drawn. */
   readonly isOneOfMany?: boolean;
   /** It is no round rod, and drawn as what it is, so far from its place. */
@@ -82,6 +84,7 @@ export function driven(
     rod: toNumber(fastener.rod),
     headWidth: toNumber(fastener.head.diameter),
     isDowel,
+    ...(kind === "peg" && { isPeg: true }),
     ...(body && travelsWith === null && { off: minus(head, at) }),
   };
 }
@@ -170,16 +173,38 @@ export function drawDriven(one: Driven, stage: Stage, fit: Fit, plate: Plate, is
   const headSeen = !stage.hides(one.head);
   const ring = Math.max(1.6, half * 0.75);
   const axis = looked(stage, one.point, one.mouth, fit);
-  const halo: Stroke = { width: shank.width + 1.6, ink: WHITE };
   return [
     ...(stage.hides(plus(one.mouth, times(one.direction, -32)))
       ? []
       : [circle(mouth[0], mouth[1], ring, { stroke: { width: 0.6, ink: BLACK }, fill: WHITE })]),
     ...strokes(axis.seen, CHAIN),
-    ...strokes(body.seen, halo),
+    ...(one.isPeg ? rodsOf(one, stage, fit).flatMap(({ lines, stroke }) => strokes(lines, stroke)) : []),
+    ...(one.isPeg ? [] : shankOf(body, headSeen ? [bar] : [], shank)),
+  ];
+}
+
+/** A dash of a screw of which nothing is seen, too short to tell what it is; in points. */
+const STRAY = 14;
+
+const isStray = ({
+  seen,
+  hidden,
+}: {
+  readonly seen: readonly Segment[];
+  readonly hidden: readonly Segment[];
+}): boolean => seen.length === 0 && hidden.reduce((sum, [a, b]) => sum + heading(a, b).distance, 0) < STRAY;
+
+/** A shank with its head; white round it, so that it stands before what it crosses. */
+function shankOf(
+  body: { readonly seen: readonly Segment[]; readonly hidden: readonly Segment[] },
+  head: readonly Segment[],
+  shank: Stroke,
+): readonly Item[] {
+  return [
+    ...strokes(body.seen, { width: shank.width + 1.6, ink: WHITE }),
     ...strokes(body.seen, shank),
-    ...strokes(body.hidden, HIDDEN),
-    ...strokes(headSeen ? [bar] : [], { width: 1.5, ink: BLACK }),
+    ...strokes(isStray(body) ? [] : body.hidden, HIDDEN),
+    ...strokes(head, { width: 1.5, ink: BLACK }),
   ];
 }
 

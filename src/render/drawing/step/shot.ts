@@ -1,6 +1,6 @@
 /** How large a step's picture is, and what of it is drawn. */
 import { picturePoint, type View } from "../../../geometry/picture/index.ts";
-import type { Point2, VisibleFace } from "../../../geometry/types.ts";
+import type { VisibleFace } from "../../../geometry/types.ts";
 import type { Build, Step } from "../../../solve/build.ts";
 import { UNITS_PER_INCH } from "../../../units/index.ts";
 import type { Frame } from "../../style.ts";
@@ -13,6 +13,7 @@ import { HIGHEST, LOCATOR } from "./locator.ts";
 import { CORNER, isShape } from "./recognised.ts";
 import type { Scene } from "./scene.ts";
 import { reachOf } from "./screws.ts";
+import { withoutSpecksIn } from "./specks.ts";
 
 /** Room for balloons beside the picture, and above and below it, where few stand. */
 const BESIDE = 27;
@@ -97,12 +98,10 @@ export function shotOf(taken: Taken, frame: Frame, scale: number, isWhole = fals
 /** Without what is too short on the page at this scale. */
 function withoutSpecks(picture: Picture, scale: number): Picture {
   const least = SPECK.step / scale;
-  const isLong = ([[a, b], [c, d]]: readonly [Point2, Point2]): boolean =>
-    (c - a) * (c - a) + (d - b) * (d - b) >= least * least;
   const lines = picture.lines.map((line) => ({
     ...line,
-    visible: line.visible.filter(isLong),
-    hidden: line.hidden.filter(isLong),
+    visible: withoutSpecksIn(line.visible, least),
+    hidden: withoutSpecksIn(line.hidden, least),
   }));
   return { ...picture, lines };
 }

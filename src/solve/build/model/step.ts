@@ -93,6 +93,8 @@ export interface Step {
   readonly brings?: readonly string[];
   /** It cuts by what is left standing, whatever the stock measures. */
   readonly leaves?: true;
+  /** Ids of hardware that it puts on before its time, and of what it takes off again. */
+  readonly forNow?: { readonly on: readonly string[]; readonly off: readonly string[] };
   /** Number of the step that it is told as; absent: it is told in full. */
   readonly like?: number;
   readonly cautions: readonly string[];

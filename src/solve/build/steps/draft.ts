@@ -8,7 +8,7 @@ import type { Plan } from "../order/index.ts";
 import type { Sentence } from "./sentence.ts";
 
 /** What a finished step has from its sentences. */
-type FromText = "uses" | "brings" | "leaves";
+type FromText = "uses" | "brings" | "leaves" | "forNow";
 
 /** A step before it has its number and knows what it comes after. */
 export interface StepDraft extends Omit<Step, "number" | "after" | "afterWait" | "start" | "end" | "text" | FromText> {

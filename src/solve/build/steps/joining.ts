@@ -24,6 +24,7 @@ import { sinkTexts } from "./sinking.ts";
 import { slenderCautions } from "./slender.ts";
 import { blockText } from "./standing-out.ts";
 import { builtNames, standingName, titleOf } from "./titles.ts";
+import { travelOf } from "./travelling.ts";
 import { theBody } from "./words/bodies.ts";
 import { clearText, sticksFor, sticksText } from "./words/clear-between.ts";
 import { withClampPlaces } from "./words/closed-at-once.ts";
@@ -33,7 +34,7 @@ import { WALL_CAUTION } from "./words/fitted.ts";
 import { laysDown } from "./words/glazed.ts";
 import { cornerTexts, insideText, shutIn } from "./words/inside.ts";
 import { joiningText, WIPED } from "./words/joining.ts";
-import { GLASS_CAUTION, OPEN_CAUTION, POINT_CAUTION, SCREW_CAUTION } from "./words/joining-cautions.ts";
+import { drivingCautions, GLASS_CAUTION, OPEN_CAUTION } from "./words/joining-cautions.ts";
 import { liftCaution } from "./words/lifting.ts";
 import { markedTexts } from "./words/marked-places.ts";
 import { narrowTexts } from "./words/narrow.ts";
@@ -196,9 +197,7 @@ function joiningStep(
       ...(hung ? [WALL_CAUTION] : []),
       ...(joints.some(({ kind, method }) => kind === "running" && method.endsWith("slides")) ? [OPEN_CAUTION] : []),
       ...(glass ? [GLASS_CAUTION] : []),
-      ...(drives.some(({ tool, fastener: { kind } }) => tool !== "hand" && kind !== "bolt")
-        ? [glass ? POINT_CAUTION : SCREW_CAUTION]
-        : []),
+      ...drivingCautions(drives, glass),
     ],
     reminders: glued ? [hardens(clamps.length > 0)] : [],
     actions: everyCopy.flatMap((copy) => [
@@ -218,9 +217,7 @@ function joiningStep(
           : fronts
             ? [...first.present, ...fresh.filter((id) => !fronts.includes(id))]
             : first.present,
-      travel: lowered
-        ? [{ parts: first.present, along: first.along.map((c) => (c === 0 ? 0 : -c)) as unknown as Direction }]
-        : moves.map((move) => ({ parts: move.arriving, along: move.along })),
+      travel: travelOf(work, moves, place, { lowered, glued }),
       fasteners: drives.map(({ fastener }) => fastener.id),
       ...(flat && { up: flat }),
     },

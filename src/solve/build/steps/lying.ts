@@ -212,6 +212,10 @@ export const isLowered = (work: Work, moves: readonly Move[], up: Direction): bo
 
 const highest = (work: Work, ids: readonly string[]): Length => ids.map((id) => work.part(id).body.high[2]).reduce(max);
 
+/** Whether what comes is laid on the work as it stands, and turned over with it. */
+export const isClamped = (work: Work, moves: readonly Move[], { up }: Lying): boolean =>
+  !laysDown(work, moves) && !isLowered(work, moves, up) && isUnderneath(work, moves, up);
+
 /** Whether all comes to work on its head from what is its top, and lies along it. */
 export const isUnderneath = (work: Work, moves: readonly Move[], up: Direction): boolean =>
   up[2] === -1 &&

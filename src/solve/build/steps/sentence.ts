@@ -22,6 +22,8 @@ export interface Facts {
   readonly brings?: "together" | "in place";
   /** It cuts by what is left standing, whatever the stock measures. */
   readonly leaves?: true;
+  /** Ids of hardware that is put on before its time, or is taken off again. */
+  readonly puts?: { readonly on: readonly string[] } | { readonly off: readonly string[] };
   readonly uses?: readonly Use[];
   /** It is told in every step, also in one that refers to a step before. */
   readonly everyTime?: true;
@@ -65,10 +67,16 @@ export const without = (told: Sentence, what: keyof Facts, words: string): Sente
 export function toldBy(
   all: readonly Sentence[],
   named: (words: string) => string,
-): Pick<Step, "uses" | "brings" | "leaves"> {
+): Pick<Step, "uses" | "brings" | "leaves" | "forNow"> {
   const uses = all.flatMap((each) => tells(each, "uses") ?? []);
   const brings = all.filter((each) => tells(each, "brings") === "together").map((each) => named(wordsOf(each)));
+  const puts = all.flatMap((each) => tells(each, "puts") ?? []);
+  const [on, off] = [
+    puts.flatMap((each) => ("on" in each ? each.on : [])),
+    puts.flatMap((each) => ("off" in each ? each.off : [])),
+  ];
   return {
+    ...(puts.length > 0 && { forNow: { on, off } }),
     ...(uses.length > 0 && { uses }),
     ...(brings.length > 0 && { brings }),
     ...(all.some((each) => tells(each, "leaves")) && { leaves: true }),

@@ -23,6 +23,7 @@ import type { Scene } from "../scene.ts";
 import { cutOpen, outlinesOf } from "./cut-open.ts";
 import { cutWall, namesInWall, uprights, type WallInSection } from "./cut-wall.ts";
 import { around, intoWall, placeAt, STUD, type WallFixing } from "./fixing.ts";
+import { packingIn } from "./packing.ts";
 import { STRAP, type Strap, strapOf } from "./strap.ts";
 
 /** Round what is to be seen: above and below, before it, and behind it. */
@@ -79,6 +80,7 @@ export function cutPicture(build: Build, scene: Scene, fixing: WallFixing, whole
   for (const each of [...uprights(section.lining), ...uprights(section.behind)]) plate.addLine(each);
   const names = namesInWall(section, shank, plate, pen);
   const fixed = scene.items.filter(({ id }) => id === one.part || one.through.includes(id));
+  const packing = packingIn(fixing, fixed, plate, spot);
   return [
     ...cutWall(section),
     ...fills(
@@ -94,6 +96,7 @@ export function cutPicture(build: Build, scene: Scene, fixing: WallFixing, whole
     ...strokes(hung, CHAIN),
     ...strokes(lines, FINE),
     ...strokes(onPage(fit, outlinesOf(wood)), OUTLINE),
+    ...packing.items,
     ...strokes(bores, SMALL_SHANK),
     ...strokes([shank], SHANK),
     ...strokes([across(shank, Math.max(LEAST, HALF * fit.scale))], HEAD),
@@ -102,6 +105,8 @@ export function cutPicture(build: Build, scene: Scene, fixing: WallFixing, whole
     ...placeBalloons(
       [
         ...labels(fixed, faces, view, fit),
+        ...packing.names,
+        ...plasterName(kind, section.lining),
         ...(strap ? strapNames(strap, frame.height < LOW ? [] : [own.solid], run, spot) : []),
       ],
       plate,
@@ -131,6 +136,13 @@ const runOf = (strap: Strap | null, view: View) => {
   const points = (strap?.run ?? []).map((p) => picturePoint(view, p));
   return points.slice(1).map((p, i) => [points[i] ?? p, p] as const);
 };
+
+/** What lies on a wall that screws are chosen for; before one that a strap is tied to, there may be none. */
+function plasterName(kind: WallFixing["kind"], { left, right, top, bottom }: Box): readonly Label[] {
+  if (kind !== "screw" || right - left < 1) return [];
+  const targets = [0.8, 0.9, 0.7].map((t): Spot => [(left + right) / 2, top + t * (bottom - top)]);
+  return [{ mark: "plaster", targets, hidden: false }];
+}
 
 /** Of the strap and of its brackets; `own`: the one on the piece, where it is named. */
 function strapNames(

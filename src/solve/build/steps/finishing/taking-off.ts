@@ -8,14 +8,16 @@ import { drivings } from "../driving.ts";
 import { fitActions } from "../hardware.ts";
 import { inFront } from "../in-front.ts";
 import { step } from "../making-step.ts";
+import { sentence } from "../sentence.ts";
 import { buttonsOffTexts, buttonsOnTexts } from "../words/buttons.ts";
 import { closeAgain } from "../words/close.ts";
-import { gripOf, pulledByScrew, shutIn } from "../words/fronts.ts";
+import { gripOf, gripsOf, pulledByScrew, shutIn } from "../words/fronts.ts";
 import { liftCaution } from "../words/lifting.ts";
 import { pinsAfterTexts, pinsBeforeTexts, pinsInTexts, pinsOf, pinsOutTexts } from "./by-their-pins.ts";
 import { beforeItGoesIn, beforeTheTop, carriedOf, movesLast } from "./in-its-room.ts";
 import { inTitle, namesOf } from "./names.ts";
 import { staysOn } from "./staying.ts";
+import { stopsTexts } from "./stops-up.ts";
 
 /** Minutes for each body (common practice, no source): to take it off, to put it on again. */
 const MINUTES = { off: 5, on: 8 } as const;
@@ -47,7 +49,13 @@ export function takingOffSteps(work: Work): readonly StepDraft[] {
       ...closeAgain(work, drivesOf(removable)),
       ...pinsOutTexts(work, removable),
       ...pinsAfterTexts(work, removable),
-      ...(grips ? [`Unscrew from their fronts the ${pluralOf(grips)} that were put on to pull by.`] : []),
+      ...(grips
+        ? [
+            sentence(`Unscrew from their fronts the ${pluralOf(grips)} that were put on to pull by.`, {
+              puts: { off: gripsOf(work, set) },
+            }),
+          ]
+        : []),
       ...(stay
         ? [
             "Where a half of a slide is still held in its slots alone, bore a pilot hole under one of its round holes now, and drive a screw there: nothing may shift it any more.",
@@ -111,7 +119,7 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
   const one = bodies.length === 1;
   const own = new Set(hardwareOf(work, bodies).map(({ id }) => id));
   const lid = moves && work.plan.hardware.some(({ id, item }) => item.kind === "lid support" && !own.has(id));
-  return step(
+  const again = step(
     "fit",
     `Put ${inTitle(work, bodies, names)} on again`,
     [
@@ -152,6 +160,8 @@ function againStep(work: Work, bodies: readonly Removable[], fast: boolean): Ste
       ],
     },
   );
+  const driven = screwsOf(bodies).map(({ id }) => id);
+  return { ...again, shows: { ...again.shows, fasteners: driven } };
 }
 
 /** What is lowered on the piece where that stands, before anything hangs or runs in it. */
@@ -163,15 +173,6 @@ function topOf(work: Work): readonly string[] {
 }
 
 const carriedEarly = (work: Work): boolean => beforeTheTop(work, topOf(work)).length > 0;
-
-/** A stop that is left level holds no drawer. */
-function stopsTexts({ plan }: Work, bodies: readonly Removable[]): readonly string[] {
-  const ids = new Set(bodies.flatMap(({ parts }) => parts));
-  const stops = plan.hardware.filter(({ item, carriedBy }) => item.kind === "drawer stop" && ids.has(carriedBy));
-  if (stops.length === 0) return [];
-  const [its, one] = stops.length > 1 ? ["its", "each drawer"] : ["the", "the drawer"];
-  return [`When ${one} is half way in, turn ${its} stop up, and pull: the drawer must not come out.`];
-}
 
 /** What is fastened from below, and lowered on what stands there: the first time the work may have stood on its head. */
 const downAgain = (bodies: readonly Removable[]): boolean =>

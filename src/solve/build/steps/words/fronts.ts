@@ -72,6 +72,15 @@ export const gripOf = ({ design }: Work, joints: readonly Joint[]): string => {
   return design.fittings.find(({ part }) => fronts.has(part))?.hardware[0]?.item.kind ?? "pull";
 };
 
+/** Ids of all that these fronts are pulled by. */
+export function gripsOf(work: Work, joints: readonly Joint[]): readonly string[] {
+  const fronts = new Set(joints.map(({ parts: [, front] }) => front));
+  const kind = gripOf(work, joints);
+  return work.plan.hardware.flatMap(({ id, item, carriedBy }) =>
+    fronts.has(carriedBy) && item.kind === kind ? [id] : [],
+  );
+}
+
 /** A third of an inch in the box, and as much outside. */
 const HELD = inches(3, 4);
 const pullScrew = ({ part, design }: Work, joints: readonly Joint[]): Length =>

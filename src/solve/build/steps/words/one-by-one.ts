@@ -1,7 +1,7 @@
 /** What is done with one drawer after another, told of the first. */
 import type { Part } from "../../../design.ts";
 import type { Move } from "../moves.ts";
-import { reworded, type Sentence, tells } from "../sentence.ts";
+import { reworded, type Sentence, sentence, tells, wordsOf } from "../sentence.ts";
 import { someAbove } from "./which.ts";
 
 /** Told before all else, of fronts that are set one after another. */
@@ -18,9 +18,16 @@ export function toldOnce(
   const count = ({ work }: Move): number => work.reduce((so, { drives }) => so + drives.length, 0);
   const [first] = moves as readonly [Move];
   if (!moves.every((move) => count(move) === count(first))) return told(moves);
-  return told([first]).map((text) =>
-    tells(text, "drives") === "fasteners"
+  return told([first]).map((text, i) => {
+    if (tells(text, "puts"))
+      return sentence(wordsOf(text), { puts: { on: moves.flatMap((move) => putOn(told([move])[i])) } });
+    return tells(text, "drives") === "fasteners"
       ? reworded(text, (words) => `${words.slice(0, -1)}: ${count(first) * moves.length} in all.`)
-      : text,
-  );
+      : text;
+  });
+}
+
+function putOn(told: Sentence | undefined): readonly string[] {
+  const puts = told === undefined ? null : tells(told, "puts");
+  return puts && "on" in puts ? puts.on : [];
 }
