@@ -1,7 +1,7 @@
 import type { Step, Timeline } from "../../build.ts";
 import { isCutLater } from "../../design/making/plain.ts";
 import type { Fitting } from "../../design.ts";
-import { onPins } from "../order/links.ts";
+import { loadedOnPins } from "../order/links.ts";
 import { afterOpenings } from "./after-openings.ts";
 import { bandingSteps } from "./banding.ts";
 import { buttonSteps } from "./buttons.ts";
@@ -81,7 +81,7 @@ export function stepsOf(work: Work): Steps {
   if (!ordered) throw new Error("steps wait for each other");
   const turned = withTurns(
     interlocked(work, fittedLater(work, withoutRepeats(ordered.steps.map(({ draft }) => draft)))),
-    onPins(work.design),
+    loadedOnPins(work.design),
     (ids) => liftCaution(work, ids),
   );
   const likened = likeBefore(withCautionsOpen(work, turned), work.cutList, (before, now, pairs) =>
