@@ -46,7 +46,6 @@ import { notApart } from "./wishes/own-step.ts";
 import { withWishes } from "./wishes/sequence.ts";
 import { withTitles, withWords } from "./wishes/told.ts";
 import { withJigs } from "./with-jigs.ts";
-import { railsSanded } from "./words/inside.ts";
 import { leadsToldOnce } from "./words/lead-holes.ts";
 import { liftCaution } from "./words/lifting.ts";
 import { inOneUnit } from "./words/one-unit.ts";
@@ -63,7 +62,7 @@ export interface Steps extends CutAfter {
 export function stepsOf(work: Work): Steps {
   const finished = new Set<string>();
   const { joined, glazing } = glazedLast(work, withGlassOrdered(work, puttingTogether(work, finished)));
-  const written = railsSanded(work, [
+  const written = [
     ...inHandStep(work),
     ...makingSteps(work),
     ...joined.filter(({ inTheRoom }) => !inTheRoom),
@@ -71,7 +70,7 @@ export function stepsOf(work: Work): Steps {
     ...finishingSteps(work, finished, glazing),
     // It is hung when it is finished.
     ...joined.filter(({ inTheRoom }) => inTheRoom),
-  ]);
+  ];
   const told = withWords(work, written);
   const apart = notApart(work, told.drafts);
   const touched = touchedBy(work, told.drafts);
