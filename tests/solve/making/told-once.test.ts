@@ -198,13 +198,27 @@ it("a measure in both units is said in that of the plan", () => {
 });
 
 describe("a face whose corners are badly reached later", () => {
-  // A rail between two posts that are glued on one after the other, both 1/4 in proud of it.
-  it("is sanded before the first of its joints, not again before the next", () => {
-    const told = stepsOf("old-plans/piano-bench").flatMap(({ text }) =>
-      text.filter((each) => each.includes("badly reached")),
-    );
+  const badly = (name: string): readonly string[] =>
+    stepsOf(name).flatMap(({ text }) => text.filter((each) => each.includes("badly reached")));
+
+  // Rails 7/8 thick and slats 3/8, flush with one face or in the middle of posts of 1 1/2; the stretcher of 7/8 in the middle of a rail of 2 1/4.
+  it("is sanded while its part is single, whatever its width, not again before the next of its joints", () => {
+    const told = badly("old-plans/piano-bench");
     expect(told).toHaveLength(2);
-    expect(told[1]).toContain("the back face of the front rail (D) and the front face of the back rail (D)");
+    expect(told[0]).toContain("the left and right faces of three slats (G)");
+    expect(told[0]).toContain("the right face of the end rail (F) and the right face of the lower end rail (E) with");
+    expect(told[1]).toMatch(
+      /the back face of the front (?:side )?rail \(D\), the front face of the back (?:side )?rail \(D\)/u,
+    );
+    expect(told[1]).toContain("and the bottom and top faces of the stretcher (C) with");
+  });
+
+  // 3/16 in from the outer faces of legs of 2 1/4 in, 1 1/16 in from the inner ones: set back by more than 1/8 at both.
+  it("is sanded before a bearer is glued between two aprons, since the legs come to what is glued then", () => {
+    const told = badly("dining-bench");
+    expect(told).toHaveLength(2);
+    expect(told[0]).toMatch(/^First: sand the front and back faces of two long aprons \(C\) with .* reached later\.$/u);
+    expect(told[1]).toMatch(/the left and right faces of the short apron \(E\) with .* Wipe off there/u);
   });
 });
 

@@ -47,11 +47,15 @@ test("two boards that would fall over on the edge of one have blocks, also where
   );
 });
 
-test("rails with inside corners are told in a single glue-up, where no page on gluing tells of them", () => {
+test("rails with inside corners are sanded before, in one glue-up and in several", () => {
+  const all = (name: string): string => built(name).steps.map(textOfStep).join(" ");
+  expect(all("old-plans/wall-shelf")).toContain("sand the front face of the lower back (E) with");
   expect(told("old-plans/wall-shelf", /^Glue in the left side/u)).toContain(
-    "sand the front face of the lower back (E) and the front face of the upper back (F) with",
+    "sand the front face of the upper back (F) with 120, then 180 grit: the corners beside what stands past it are badly",
   );
-  for (const { text } of built("workbench-cart").steps) expect(text.join(" ")).not.toContain("beside what stands past");
+  expect(all("workbench-cart")).toContain(
+    "the left and right faces of the upper end rail (F) and the left and right faces of the lower end rail (G) with",
+  );
 });
 
 test("the studs are found before the place of the piece is chosen, and that before holes are bored", () => {

@@ -136,3 +136,28 @@ test("a chest of boards with small chamfers is told where these lie, and not aga
   const texts = build.steps.map(({ text }) => plain(text.join(" ")));
   expect(texts.filter((text) => /The chamfers? (?:of|lies|lie)\b/u.test(text))).toHaveLength(2);
 });
+
+// Its tenons fit both ways round and both ways up. A chamfer at an edge lies at both sides that meet there.
+describe("small chamfers at the edges of a rail", () => {
+  const told = (...edges: readonly (readonly [string, string])[]): string =>
+    frame({
+      rail: `, chamfer: [${edges.map(([a, b]) => `{ along: ${b} ${a}, by: 1/8 }`).join(", ")}]`,
+      post: HOLE,
+    });
+
+  test("at one face and at both edges tell the face", () => {
+    expect(told(["front", "top"], ["front", "bottom"])).toContain(
+      "The chamfers of the rail (C) and the hole of the left post (A) face the front.",
+    );
+  });
+
+  test("at three edges tell front from back, and top from bottom", () => {
+    const text = told(["front", "top"], ["front", "bottom"], ["back", "top"]);
+    expect(text).toContain("Of the rail (C) the front face has two chamfers, the face across from it one.");
+    expect(text).toContain("Of the rail (C) the top edge has two chamfers, the edge across from it one.");
+  });
+
+  test("at all four are the same from all sides", () => {
+    expect(told(["front", "top"], ["front", "bottom"], ["back", "top"], ["back", "bottom"])).not.toContain("chamfers of");
+  });
+});

@@ -86,3 +86,10 @@ export const hingedIn = ({ joints }: Pick<Design, "joints">): ReadonlySet<string
 /** Ids of the shelves that lie on pins. */
 export const onPins = ({ joints }: Pick<Design, "joints">): ReadonlySet<string> =>
   new Set(joints.flatMap(({ method, parts: [shelf] }) => (method === "shelf pins" ? [shelf] : [])));
+
+/** Ids of what lies on pins, with what is fixed to it. */
+export const loadedOnPins = ({ parts, joints }: Pick<Design, "parts" | "joints">): ReadonlySet<string> => {
+  const shelves = onPins({ joints });
+  const bodies = fastBodies({ parts, joints }).map((places) => places.flatMap((place) => parts[place]?.id ?? []));
+  return new Set(bodies.filter((ids) => ids.some((id) => shelves.has(id))).flat());
+};

@@ -1,7 +1,7 @@
 import type { Step, Timeline } from "../../build.ts";
 import { isCutLater } from "../../design/making/plain.ts";
 import type { Fitting } from "../../design.ts";
-import { onPins } from "../order/links.ts";
+import { loadedOnPins } from "../order/links.ts";
 import { afterOpenings } from "./after-openings.ts";
 import { bandingSteps } from "./banding.ts";
 import { buttonSteps } from "./buttons.ts";
@@ -46,7 +46,6 @@ import { notApart } from "./wishes/own-step.ts";
 import { withWishes } from "./wishes/sequence.ts";
 import { withTitles, withWords } from "./wishes/told.ts";
 import { withJigs } from "./with-jigs.ts";
-import { railsSanded } from "./words/inside.ts";
 import { leadsToldOnce } from "./words/lead-holes.ts";
 import { liftCaution } from "./words/lifting.ts";
 import { inOneUnit } from "./words/one-unit.ts";
@@ -63,7 +62,7 @@ export interface Steps extends CutAfter {
 export function stepsOf(work: Work): Steps {
   const finished = new Set<string>();
   const { joined, glazing } = glazedLast(work, withGlassOrdered(work, puttingTogether(work, finished)));
-  const written = railsSanded(work, [
+  const written = [
     ...inHandStep(work),
     ...makingSteps(work),
     ...joined.filter(({ inTheRoom }) => !inTheRoom),
@@ -71,7 +70,7 @@ export function stepsOf(work: Work): Steps {
     ...finishingSteps(work, finished, glazing),
     // It is hung when it is finished.
     ...joined.filter(({ inTheRoom }) => inTheRoom),
-  ]);
+  ];
   const told = withWords(work, written);
   const apart = notApart(work, told.drafts);
   const touched = touchedBy(work, told.drafts);
@@ -81,7 +80,7 @@ export function stepsOf(work: Work): Steps {
   if (!ordered) throw new Error("steps wait for each other");
   const turned = withTurns(
     interlocked(work, fittedLater(work, withoutRepeats(ordered.steps.map(({ draft }) => draft)))),
-    onPins(work.design),
+    loadedOnPins(work.design),
     (ids) => liftCaution(work, ids),
   );
   const likened = likeBefore(withCautionsOpen(work, turned), work.cutList, (before, now, pairs) =>

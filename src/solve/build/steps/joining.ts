@@ -120,17 +120,13 @@ function joiningStep(
   const panes = panesOf(work.design);
   const glass = !first.arrivesBuilt && fresh.some((id) => panes.has(id));
   const struck = drives.some(isStruck);
-  const sanded = hung
-    ? []
-    : [
-        ...insideText(work, first.present, togetherAfter(moves)),
-        ...cornerTexts(work, joints, first.present, togetherAfter(moves)),
-      ];
   const single = [...started, ...moves.flatMap((move) => (move.arrivesBuilt ? [] : move.arriving))];
+  const inside = hung ? [] : insideText(work, first.present, togetherAfter(moves));
+  const corners = hung ? [] : cornerTexts(work, joints, single, first.present, togetherAfter(moves));
   const narrow = glued ? narrowTexts(work, single, shutIn(work, first.present, togetherAfter(moves))) : [];
   // What rubs is planed off at once, and a door hangs by its joints.
   const planed = first.arrivesBuilt && joints.some(({ kind }) => kind === "hinged");
-  const strained = struck || (turned && lift.length > 0) || (sanded.length > 0 && !first.starts) || planed;
+  const strained = struck || (turned && lift.length > 0) || (inside.length > 0 && !first.starts) || planed;
   const sticks = closing || hung ? [] : sticksFor(work, joints, togetherAfter(moves));
   return {
     kind: glued ? "glue-up" : "join",
@@ -154,7 +150,8 @@ function joiningStep(
     ...(lain.length > 0 && { laidOn: lain }),
     ...(!hung && keepsSquare(work, moves, again) && { keeps: first.present }),
     text: [
-      ...sanded,
+      ...inside,
+      ...corners,
       ...narrow,
       ...again,
       ...(glued

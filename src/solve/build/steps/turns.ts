@@ -9,7 +9,8 @@ import { afterAction, type Bodies } from "./touched.ts";
 
 /**
  * Steps in the order of work: where one finds the largest body in hand lying otherwise than it is told of, that is turned first.
- * `onPins`: parts that only lie on their pins. `lifting`: the cautions for what is turned.
+ * `onPins`: parts that only lie on their pins, with what is fixed to them: as long as the work lies they lie against its back, and are not
+ * shown. `lifting`: the cautions for what is turned.
  */
 export function withTurns(
   drafts: readonly StepDraft[],
@@ -20,6 +21,8 @@ export function withTurns(
   const lies = new Map<string, Direction>();
   // By part, what its body was laid on in a step before the one that is told of that.
   const blocks = new Map<string, readonly Sentence[]>();
+  // What was taken off its pins, until the work stands again.
+  const fallen = new Set<string>();
   return drafts.map((draft, i) => {
     const { measures, shows, actions } = draft;
     // What begins on a body that was built before begins as that lies.
@@ -47,16 +50,22 @@ export function withTurns(
           if (!before || !sameDirection(before, up)) blocks.delete(id);
         }
     if (!before) return draft;
+    const falls = up[2] !== 1 && before[2] === 1 && own.some((id) => onPins.has(id)) ? [FALLS] : [];
+    for (const id of body ?? []) if (falls.length > 0 && onPins.has(id)) fallen.add(id);
+    const lain = up[2] === 1 ? [...(body ?? [])].filter((id) => fallen.has(id)) : [];
+    for (const id of lain) fallen.delete(id);
+    const back = lain.length > 0 ? [ON_AGAIN] : [];
+    const present = shows.present.filter((id) => !fallen.has(id));
+    const drawn = present.length < shows.present.length ? { ...draft, shows: { ...shows, present } } : draft;
     if (onHead) {
       const [rest] = bodies.filter((each) => own.some((id) => each.has(id))).toSorted((a, b) => b.size - a.size);
-      return { ...draft, up, text: onHead, cautions: [...new Set([...lifting([...(rest ?? [])]), ...draft.cautions])] };
+      return { ...drawn, up, text: onHead, cautions: [...new Set([...lifting([...(rest ?? [])]), ...draft.cautions])] };
     }
     const text = draft.text.map((each) => {
       const over = tells(each, "over");
       return over ? overText(over, before) : each;
     });
-    if (sameDirection(before, up)) return stillOn(on, lyingSo({ ...draft, up, text }));
-    const falls = up[2] !== 1 && before[2] === 1 && own.some((id) => onPins.has(id)) ? [FALLS] : [];
+    if (sameDirection(before, up)) return stillOn(on, lyingSo({ ...drawn, up, text }));
     const withIt = text.some((each) => tells(each, "over"));
     const turns = withIt || inHand || text.some((each) => tells(each, "turns")) ? [] : [turnText(before, up)];
     const laid = turns.length > 0 && up[2] !== 1 ? laidFor(drafts.slice(i + 1), own, draft, up) : NOTHING;
@@ -67,11 +76,17 @@ export function withTurns(
     const others =
       heavy.length > 0 ? draft.cautions.filter((each) => !draft.lifts?.turned.includes(each)) : draft.cautions;
     return {
-      ...{ ...draft, up },
+      ...{ ...drawn, up },
       ...(heavy.length > 0 && { hands: 2, cautions: [...new Set([...heavy, ...others])] }),
-      text: [...laid.first, ...falls, ...turns, ...laid.on.map(laying), ...text],
+      text: [...laid.first, ...falls, ...turns, ...laid.on.map(laying), ...afterTurn(text, back)],
     };
   });
+}
+
+/** Behind the sentence that turns the work, or in front of all where that was said before them. */
+function afterTurn(text: readonly Sentence[], more: readonly Sentence[]): readonly Sentence[] {
+  const at = text.findIndex((each) => tells(each, "turns") || tells(each, "over")) + 1;
+  return [...text.slice(0, at), ...more, ...text.slice(at)];
 }
 
 /** It lies already as it must: nothing is turned, and not lifted for that. */
@@ -90,6 +105,8 @@ function lyingSo(draft: StepDraft): StepDraft {
 /** In the words of the step before: what stands there is laid down. */
 const FALLS =
   "What lies loose on pins falls when the work is laid down: lay it against the back first, and set it on its pins again when the work stands.";
+
+const ON_AGAIN = "Set what was laid against the back on its pins again.";
 
 function turnText(before: Direction, up: Direction): string {
   if (up[2] === 1) return before[2] === 0 ? "Stand the work up." : "Turn the work the right way up.";

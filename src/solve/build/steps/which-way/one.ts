@@ -18,8 +18,8 @@ export interface One {
 
 export const faceAt = (way: Direction): Face => faceOf(axisOf(way), way[axisOf(way)] > 0);
 
-export const sameWhat = ({ what: { one, more, some } }: Pick<Sign, "what">): string =>
-  `${one}${more}${some ? " of more" : ""}`;
+export const sameWhat = ({ what: { one, more, some, across } }: Pick<Sign, "what">): string =>
+  `${one}${more}${some ? " of more" : ""}${across === undefined ? "" : ` than ${across}`}`;
 
 /** Part by part. */
 export function onesOf(

@@ -14,6 +14,8 @@ export interface Sign {
     readonly more: string;
     /** Not all of them: others lie at the side across. */
     readonly some?: true;
+    /** So many, fewer, lie at the side across. */
+    readonly across?: number;
   };
   /** "flush": a side of the part is, with what it is joined to. */
   readonly how: "looks" | "lies" | "flush" | "nearer" | "nearest";

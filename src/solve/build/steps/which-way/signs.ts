@@ -18,7 +18,9 @@ const RANK: readonly Sign["how"][] = ["looks", "lies", "flush", "nearer", "neare
 
 /** Cuts that are made along an edge. */
 const AT_EDGES: ReadonlySet<string> = new Set(["rabbet"]);
-const rank = ({ how, what }: Sign): number => RANK.indexOf(how) - (how === "lies" && AT_EDGES.has(what.one) ? 0.5 : 0);
+/** That there are more on one side is told only where nothing else tells as much. */
+const rank = ({ how, what }: Sign): number =>
+  what.across !== undefined ? RANK.length : RANK.indexOf(how) - (how === "lies" && AT_EDGES.has(what.one) ? 0.5 : 0);
 
 /** The plainest first. `filled`: ids of joints whose cuts are filled when the step is done; `driven`: of those whose holes are filled when it begins. */
 export function signsOf(
@@ -126,16 +128,20 @@ function flushMates(
   return [...new Set(mates)].filter((id) => equal(partOf(id).body[side][axis], part.body[side][axis]));
 }
 
-/** Of small chamfers, the sides on which all of them lie. */
+/** Of small chamfers, the sides on which all of them lie; where they run round on more sides, those on which there are more than on the side across. */
 function easedSigns(part: Part): readonly Sign[] {
   const all = part.features.filter((each) => isEased(part.body, each));
-  const what = { one: "chamfer", many: "chamfers", count: all.length, more: "" };
-  const [first] = all;
-  if (!first) return [];
-  return INDICES.filter(
-    (axis) => first.normal[axis] !== 0 && all.every(({ normal }) => normal[axis] * first.normal[axis] > 0),
-  ).map((axis): Sign => {
+  const names = { one: "chamfer", many: "chamfers", more: "" };
+  return INDICES.flatMap((axis): readonly Sign[] => {
+    const [low, high] = [-1, 1].map((sign) => all.filter(({ normal }) => normal[axis] * sign > 0).length) as [
+      number,
+      number,
+    ];
+    if (low === high) return [];
+    const [way, count] = [unit(axis, high > low ? 1 : -1), Math.max(low, high)];
+    if (count < all.length)
+      return [{ part, what: { ...names, count, across: Math.min(low, high) }, how: "lies", way }];
     const how = axis === indexOf(part.axes.thickness) ? "looks" : "lies";
-    return { part, what, how, way: unit(axis, first.normal[axis] > 0 ? 1 : -1) };
+    return [{ part, what: { ...names, count }, how, way }];
   });
 }

@@ -1,11 +1,12 @@
 /** What has to be done inside before it is closed. */
-import { inches, type Length, less } from "../../../../units/index.ts";
+import { once } from "../../../../geometry/index.ts";
+import { inches, less } from "../../../../units/index.ts";
 import { subtract } from "../../../../units/rational.ts";
 import { enclosing, faceAxis, faceOf, indexOf, isHigh, middle } from "../../../design/space.ts";
 import type { Face, Joint, Part } from "../../../design.ts";
 import { gritWords } from "../../finishing/abrasives.ts";
-import { FIRST, listed, type StepDraft, series, type Work } from "../draft.ts";
-import { wordsOf } from "../sentence.ts";
+import { FIRST, listed, series, type Work } from "../draft.ts";
+import { groupedBy } from "../wishes/own-key.ts";
 import { calledAmong } from "./by-place.ts";
 
 /** Wider than a rail: its face inside a box is hard to reach later. */
@@ -27,7 +28,7 @@ export function shutIn(work: Work, before: readonly string[], after: readonly st
 }
 
 /** Whether a face of one of them looks to the middle of them all. */
-function isInside(work: Work, panels: readonly string[], { id, face }: Behind): boolean {
+function isInside(work: Work, panels: readonly string[], { id, face }: Pick<Behind, "id" | "face">): boolean {
   if (!panels.includes(id)) return false;
   const axis = faceAxis(face);
   const whole = panels.map((each) => work.part(each).body).reduce(enclosing);
@@ -39,69 +40,50 @@ function isInside(work: Work, panels: readonly string[], { id, face }: Behind): 
 const CORNER = inches(1, 8);
 
 /**
- * Panels that come to lie behind the faces of posts or stiles that their edges are glued to: those corners are sanded
- * before; each face once, with the first of its joints, and not those inside of what is closed in the same step.
+ * Parts that come to lie behind the faces of posts or stiles that they are glued to: those faces are sanded before, as long as a part is single, and
+ * not those inside of what is closed in the same step. `single`: what comes in a step by itself; `joints`: those that it makes.
  */
 export function cornerTexts(
   work: Work,
   joints: readonly Joint[],
+  single: readonly string[],
   before: readonly string[],
   after: readonly string[],
 ): readonly string[] {
   const panels = shutIn(work, before, after);
-  const here = new Set(joints);
-  const there = new Set(after);
-  const earlier = work.design.joints.filter((joint) => !here.has(joint) && joint.parts.every((id) => there.has(id)));
-  const sanded = new Set(facesBehind(work, earlier).map(({ id, face }) => `${id} ${face}`));
-  const fresh = facesBehind(work, joints).filter(
-    (each) => !sanded.has(`${each.id} ${each.face}`) && !isInside(work, panels, each),
-  );
-  return sandedText(work, fresh);
-}
-
-function sandedText(work: Work, fresh: readonly Behind[]): readonly string[] {
-  const among = [...new Set(fresh.map(({ id }) => id))];
-  const faces = new Map<string, Set<Face>>();
-  for (const { id, face } of fresh) {
-    const name = calledAmong(work, id, among);
-    faces.set(name, (faces.get(name) ?? new Set()).add(face));
-  }
-  const told = [...faces].map(
-    ([name, own]) => `the ${series([...own])} ${own.size > 1 ? "faces" : "face"} of the ${name}`,
-  );
-  const one = told.length === 1 && [...faces.values()].every(({ size }) => size === 1);
-  return told.length === 0
-    ? []
-    : [
-        `${FIRST}sand ${series(told)} with ${gritWords}: the corners beside what stands past ${one ? "it" : "them"} are badly reached later. Wipe off there what squeezes out before it sets.`,
-      ];
-}
-
-/** Of rails the page on gluing speaks, which there is for several glue-ups: of a single one they are told in its step. */
-export function railsSanded(work: Work, drafts: readonly StepDraft[]): readonly StepDraft[] {
-  const [own, ...others] = drafts.filter(({ kind }) => kind === "glue-up");
-  if (!own || others.length > 0) return drafts;
-  const glued = new Set(own.actions.flatMap((action) => (action.do === "glue" ? action.joints : [])));
-  const joints = work.design.joints.filter(({ id }) => glued.has(id));
-  const rails = facesBehind(work, joints, CORNER).filter(({ id }) => less(work.part(id).width, PANEL));
-  const told = sandedText(work, rails);
-  const at = own.text.findLastIndex((text) => wordsOf(text).startsWith(`${FIRST}sand`)) + 1;
-  const text = [...own.text.slice(0, at), ...told, ...own.text.slice(at)];
-  return drafts.map((draft) => (draft === own ? { ...draft, text } : draft));
+  const own = behindIn(work).filter((each) => single.includes(each.id) && !isInside(work, panels, each));
+  if (own.length === 0) return [];
+  const faces = new Map<string, Face[]>();
+  for (const { id, face } of own) if (!faces.get(id)?.includes(face)) faces.set(id, [...(faces.get(id) ?? []), face]);
+  const ids = [...faces.keys()];
+  const told = groupedBy(ids, (id) => `${work.line(id).mark} ${faces.get(id)?.join()}`).map((alike) => {
+    const [id = ""] = alike;
+    const sides = faces.get(id) ?? [];
+    const others = ids.filter((other) => work.line(other).mark === work.line(id).mark).length > alike.length;
+    const names = others ? alike.map((each) => `the ${calledAmong(work, each, ids)}`) : [listed(work, alike)];
+    return `the ${series(sides)} ${sides.length > 1 ? "faces" : "face"} of ${series(names)}`;
+  });
+  const it = [...faces.values()].flat().length === 1 ? "it" : "them";
+  // What stands past it may come later, and glue with it.
+  const made = new Set(joints.map(({ id }) => id));
+  const wiped = own.some(({ joint }) => made.has(joint)) ? " Wipe off there what squeezes out before it sets." : "";
+  return [
+    `${FIRST}sand ${series(told)} with ${gritWords}: the corners beside what stands past ${it} are badly reached later.${wiped}`,
+  ];
 }
 
 interface Behind {
   readonly id: string;
   readonly face: Face;
+  readonly joint: string;
 }
 
-/** Each face of what is as wide at least that lies behind one of what it is glued to. */
-function facesBehind(work: Work, joints: readonly Joint[], least: Length = PANEL): readonly Behind[] {
-  return joints.flatMap(({ glue, parts }) => {
+/** Each face that lies behind one of what its part is glued to. */
+const behindIn = once((work: Work): readonly Behind[] =>
+  work.design.joints.flatMap(({ id, glue, parts }) => {
     const [part, frame] = parts.map(work.part) as [Part, Part];
     const thin = indexOf(part.axes.thickness);
-    if (!glue || part.turned || frame.turned || less(part.width, least) || indexOf(frame.axes.length) === thin)
-      return [];
+    if (!glue || part.turned || frame.turned || indexOf(frame.axes.length) === thin) return [];
     return [false, true]
       .filter((high) => {
         const behind = high
@@ -109,9 +91,9 @@ function facesBehind(work: Work, joints: readonly Joint[], least: Length = PANEL
           : subtract(part.body.low[thin], frame.body.low[thin]);
         return !less(behind, CORNER) && less(frame.body.low[thin], part.body.high[thin]);
       })
-      .map((high) => ({ id: part.id, face: faceOf(thin, high) }));
-  });
-}
+      .map((high) => ({ id: part.id, face: faceOf(thin, high), joint: id }));
+  }),
+);
 
 /** Whether joints go round in a circle. */
 function isRing({ design }: Work, ids: readonly string[]): boolean {

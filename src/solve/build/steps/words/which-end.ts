@@ -1,6 +1,6 @@
 /** Which end, edge or face of a part goes where that could come the wrong way round as well. */
 import type { Face } from "../../../design.ts";
-import { capital, listed, series, type Work } from "../draft.ts";
+import { capital, listed, numberWord, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { faceAt, type One, onesOf, sameWhat } from "../which-way/one.ts";
 import type { Sign } from "../which-way/sign.ts";
@@ -67,6 +67,7 @@ function sentence(work: Work, some: readonly One[], as: readonly Sign[], there: 
     const near = lies.filter(({ how }) => how === "nearer to");
     const [at] = sided("at");
     const turned = near.length > 0 ? [nearText(what, near, each(work, ids, there))] : [];
+    if (what.across !== undefined) return lies.map((side) => moreText(what, side, each(work, ids, there))).join(" ");
     const cuts = `The ${what.count > 1 ? what.many : what.one}${what.more} ${what.count > 1 ? "lie" : "lies"}`;
     return [...(at ? [`${cuts} ${at} of ${each(work, ids, there)}.`] : []), ...turned].join(" ");
   }
@@ -79,6 +80,16 @@ function sentence(work: Work, some: readonly One[], as: readonly Sign[], there: 
 const FACING: Readonly<Record<Face | "inwards", string>> = {
   ...{ left: "left", right: "right", front: "the front", back: "the back", bottom: "the bottom", top: "the top" },
   inwards: "inwards",
+};
+
+/** "Of the slab (A) the front edge has one chamfer, the edge across from it none.": what runs round three sides. */
+const moreText = (
+  { one, many, count, across = 0 }: One["what"],
+  { face, word }: One["lies"][number],
+  parts: string,
+): string => {
+  const has = `${numberWord(count)} ${count > 1 ? many : one}`;
+  return `Of ${parts} the ${face} ${word} has ${has}, the ${word} across from it ${across === 0 ? "none" : numberWord(across)}.`;
 };
 
 /** "Turn the packing (G) so that the end with a hole for the side slide nearer to it comes to the front.": what lies in no side's middle shows it. */
