@@ -1,6 +1,7 @@
 /** Glass is ordered as soon as the rabbets that it goes into can be measured: it takes days to come. */
 import { glazingOf, panesOf } from "../order/glazing.ts";
 import { listed, type StepDraft, series, type Work } from "./draft.ts";
+import { type Sentence, sentence } from "./sentence.ts";
 import { firstTogether } from "./touched.ts";
 import { groupedBy } from "./wishes/own-key.ts";
 
@@ -25,10 +26,12 @@ const frameOf = ({ design }: Work, pane: string, glazing: ReadonlySet<string>): 
     .filter(({ method, parts }) => method === "glazed" && parts.includes(pane))
     .flatMap(({ parts }) => parts.filter((id) => id !== pane && !glazing.has(id)));
 
-function orderText(work: Work, panes: readonly string[]): string {
+/** Each pane is ordered by itself, also where the rest is done as in another step. */
+function orderText(work: Work, panes: readonly string[]): Sentence {
   const sizes = groupedBy(panes, (id) => work.line(id).mark).map(([id = ""]) => {
     const { width, length } = work.line(id);
     return `${work.print(width)} × ${work.print(length)}`;
   });
-  return `Now order the glass, for it takes days: ${listed(work, panes)}, ${series(sizes)}. Cut a stick to each size first, and try it in the rabbets at both ends: it should have a little play. Where it has none or too much, order by what the rabbets say.`;
+  const words = `Now order the glass, for it takes days: ${listed(work, panes)}, ${series(sizes)}. Cut a stick to each size first, and try it in the rabbets at both ends: it should have a little play. Where it has none or too much, order by what the rabbets say.`;
+  return sentence(words, { everyTime: true });
 }

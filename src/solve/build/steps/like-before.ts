@@ -61,7 +61,9 @@ function instead(like: Likeness, names: ReadonlyMap<string, string>, text: reado
     if (isSwap(pair)) return from < to ? [`${called(from)} and ${called(to)} in each other's place`] : [];
     return [`${called(to)} in place of ${called(from)}`];
   });
-  const words = text.map(wordsOf).join(" ").replaceAll(CUT_FOR, "");
+  // What is told in every step names its parts by itself.
+  const alike = text.filter((each) => !tells(each, "everyTime"));
+  const words = alike.map(wordsOf).join(" ").replaceAll(CUT_FOR, "");
   const same = [...like.pairs]
     .filter(([from, to]) => from === to && words.includes(`(${from})`))
     .map(([mark]) => called(mark));

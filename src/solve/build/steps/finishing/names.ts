@@ -1,5 +1,6 @@
 /** What comes off and goes on again, by name. */
 import type { Removable } from "../../order/index.ts";
+import { hangsOn } from "../../order/links.ts";
 import { listed, numberWord, pluralOf, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { bodyKind, theBody } from "../words/bodies.ts";
@@ -35,9 +36,14 @@ export function apartText(work: Work, parts: readonly string[]): readonly string
   const own = new Set(parts);
   const bodies = work.plan.removable.toReversed().filter((body) => body.parts.some((id) => own.has(id)));
   const beads = [...glazedLastOf(work)].filter((id) => own.has(id));
+  // What the piece is hung on waits for its wall.
+  const cleats = [...new Set(work.design.joints.filter(hangsOn).map(({ parts: [, on] }) => on))].filter((id) =>
+    own.has(id),
+  );
   const names = [
     ...(bodies.length > 0 ? [namesOf(work, bodies)] : []),
     ...(beads.length > 0 ? [listed(work, beads)] : []),
+    ...(cleats.length > 0 ? [listed(work, cleats)] : []),
   ];
   return names.length === 0 ? [] : [`What lies apart belongs to it: ${names.join("; ")}.`];
 }
