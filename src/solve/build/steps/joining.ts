@@ -122,7 +122,7 @@ function joiningStep(
   const struck = drives.some(isStruck);
   const single = [...started, ...moves.flatMap((move) => (move.arrivesBuilt ? [] : move.arriving))];
   const inside = hung ? [] : insideText(work, first.present, togetherAfter(moves));
-  const corners = hung ? [] : cornerTexts(work, joints, single, first.present, togetherAfter(moves));
+  const corners = hung ? [] : cornerTexts(work, single, first.present, togetherAfter(moves));
   const narrow = glued ? narrowTexts(work, single, shutIn(work, first.present, togetherAfter(moves))) : [];
   // What rubs is planed off at once, and a door hangs by its joints.
   const planed = first.arrivesBuilt && joints.some(({ kind }) => kind === "hinged");

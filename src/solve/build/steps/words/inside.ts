@@ -3,7 +3,7 @@ import { once } from "../../../../geometry/index.ts";
 import { inches, less } from "../../../../units/index.ts";
 import { subtract } from "../../../../units/rational.ts";
 import { enclosing, faceAxis, faceOf, indexOf, isHigh, middle } from "../../../design/space.ts";
-import type { Face, Joint, Part } from "../../../design.ts";
+import type { Face, Part } from "../../../design.ts";
 import { gritWords } from "../../finishing/abrasives.ts";
 import { FIRST, listed, series, type Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
@@ -41,11 +41,10 @@ const CORNER = inches(1, 8);
 
 /**
  * Parts that come to lie behind the faces of posts or stiles that they are glued to: those faces are sanded before, as long as a part is single, and
- * not those inside of what is closed in the same step. `single`: what comes in a step by itself; `joints`: those that it makes.
+ * not those inside of what is closed in the same step. `single`: what comes in a step by itself.
  */
 export function cornerTexts(
   work: Work,
-  joints: readonly Joint[],
   single: readonly string[],
   before: readonly string[],
   after: readonly string[],
@@ -64,11 +63,8 @@ export function cornerTexts(
     return `the ${series(sides)} ${sides.length > 1 ? "faces" : "face"} of ${series(names)}`;
   });
   const it = [...faces.values()].flat().length === 1 ? "it" : "them";
-  // What stands past it may come later, and glue with it.
-  const made = new Set(joints.map(({ id }) => id));
-  const wiped = own.some(({ joint }) => made.has(joint)) ? " Wipe off there what squeezes out before it sets." : "";
   return [
-    `${FIRST}sand ${series(told)} with ${gritWords}: the corners beside what stands past ${it} are badly reached later.${wiped}`,
+    `${FIRST}sand ${series(told)} with ${gritWords}: the corners beside what stands past ${it} are badly reached later.`,
   ];
 }
 
