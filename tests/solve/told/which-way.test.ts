@@ -158,6 +158,8 @@ describe("small chamfers at the edges of a rail", () => {
   });
 
   test("at all four are the same from all sides", () => {
-    expect(told(["front", "top"], ["front", "bottom"], ["back", "top"], ["back", "bottom"])).not.toContain("chamfers of");
+    expect(told(["front", "top"], ["front", "bottom"], ["back", "top"], ["back", "bottom"])).not.toContain(
+      "chamfers of",
+    );
   });
 });

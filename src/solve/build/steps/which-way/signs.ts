@@ -139,8 +139,7 @@ function easedSigns(part: Part): readonly Sign[] {
     ];
     if (low === high) return [];
     const [way, count] = [unit(axis, high > low ? 1 : -1), Math.max(low, high)];
-    if (count < all.length)
-      return [{ part, what: { ...names, count, across: Math.min(low, high) }, how: "lies", way }];
+    if (count < all.length) return [{ part, what: { ...names, count, across: Math.min(low, high) }, how: "lies", way }];
     const how = axis === indexOf(part.axes.thickness) ? "looks" : "lies";
     return [{ part, what: { ...names, count }, how, way }];
   });
