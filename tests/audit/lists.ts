@@ -65,7 +65,7 @@ function* fitsItsSizes(model: Model, part: Part): Violations {
 }
 
 function* blanks({ record, parts }: Model): Violations {
-  const placements = record.layouts.flatMap((layout) => layout.placements);
+  const placements = record.layouts.flatMap(({ kerf, placements: own }) => own.map((each) => ({ ...each, kerf })));
   for (const blank of record.blanks) {
     const part = parts.get(blank.part);
     const thick = blank.why !== "as finished" || near(blank.thickness, part?.thickness ?? 0);
@@ -75,9 +75,12 @@ function* blanks({ record, parts }: Model): Violations {
     const marked = [...new Set(marks)].join(" + ");
     const placed = placements.filter((placement) => placement.blank === blank.id);
     if (placed.length !== 1) yield violation("blank is placed once", blank.id, `is in ${placed.length} placements`);
-    for (const { width, length, turned, mark } of placed) {
+    for (const { width, length, turned, mark, kerf } of placed) {
       const [across, along] = turned ? [blank.length, blank.width] : [blank.width, blank.length];
-      if (!near(width, across) || !near(length, along) || mark !== marked)
+      // No cut takes off less than a kerf of what a later step cuts to size.
+      const fits = (size: number, least: number): boolean =>
+        near(size, least) || (blank.why === "cut later" && size > least && size < least + kerf);
+      if (!fits(width, across) || !fits(length, along) || mark !== marked)
         yield violation("placement has the blank's size", blank.id, `is placed as ${mark}, ${width} × ${length}`);
     }
   }

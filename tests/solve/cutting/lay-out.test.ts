@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { layOut } from "../../../src/solve/build/cutting/lay-out.ts";
-import { inches, millimetres, toInches } from "../../../src/units/index.ts";
+import type { Blank } from "../../../src/solve/build.ts";
+import { inches, type Length, millimetres, toInches } from "../../../src/units/index.ts";
 import { faultsOf } from "./replay.ts";
 import { blank, board, sheet } from "./stock.ts";
 
@@ -48,6 +49,24 @@ test("boards: the end is trimmed first, and each part is one crosscut further", 
   ]);
   expect(layout?.placements.map(({ y }) => toInches(y))).toEqual([0.375, 40.5]);
   expect(layout?.offcuts.map(({ length }) => toInches(length))).toEqual([96 - 80.625]);
+});
+
+// 6 in less 5 15/16 is 1/16, half a kerf.
+test("no cut shaves less than a kerf off what a later step cuts to size, whatever else is on the board", () => {
+  const stock = board(inches(6), [inches(96)]);
+  const cut = (why: Blank["why"], wide: Length): readonly string[] => {
+    const blanks = [{ ...blank(stock, "a", wide, inches(30)), why }];
+    const [layout] = layOut([stock], blanks, KERF).layouts;
+    expect(layout && faultsOf(layout, inMap(blanks))).toEqual([]);
+    expect(layout?.placements.map(({ width, length }) => [toInches(width), toInches(length)])).toEqual([
+      [layout?.cuts.some(({ kind }) => kind === "rip") ? toInches(wide) : 6, 30],
+    ]);
+    return layout?.cuts.map(({ kind }) => kind) ?? [];
+  };
+  const [shaving, kerf] = [inches(95, 16), inches(47, 8)];
+  expect(cut("cut later", shaving)).toEqual(["crosscut", "crosscut"]);
+  expect(cut("cut later", kerf)).toEqual(["crosscut", "crosscut", "rip"]);
+  expect(cut("as finished", shaving)).toEqual(["crosscut", "crosscut", "rip"]);
 });
 
 test("what is left is eaten by the last kerf where it is thinner", () => {

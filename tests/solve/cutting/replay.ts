@@ -19,7 +19,7 @@ export function faultsOf(layout: Layout, blanks: ReadonlyMap<string, Blank>): st
     const own = pieces.filter((piece) => same(piece, placement));
     if (own.length !== 1) faults.push(`${placement.blank} is ${own.length} pieces`);
     pieces = pieces.filter((piece) => !same(piece, placement));
-    faults.push(...misfits(placement, blanks.get(placement.blank)));
+    faults.push(...misfits(placement, blanks.get(placement.blank), kerf));
     if (less(width, add(placement.x, placement.width)) || less(length, add(placement.y, placement.length)))
       faults.push(`${placement.blank} lies over the edge`);
   }
@@ -65,11 +65,14 @@ function halves({ kind, from, fence, number }: Cut, piece: Rectangle, kerf: Leng
   return [first, rip ? { ...piece, x: start, width: rest } : { ...piece, y: start, length: rest }];
 }
 
-function misfits(placement: Placement, blank: Blank | undefined): string[] {
+function misfits(placement: Placement, blank: Blank | undefined, kerf: Length): string[] {
   if (blank === undefined) return [`${placement.blank} is no blank`];
   const [across, along] = placement.turned ? [blank.length, blank.width] : [blank.width, blank.length];
+  // What is cut to size later may be a shaving larger.
+  const fits = (size: Length, least: Length): boolean =>
+    equal(size, least) || (blank.why === "cut later" && less(least, size) && less(subtract(size, least), kerf));
   return [
-    ...(equal(across, placement.width) && equal(along, placement.length) ? [] : [`${blank.id} has another size`]),
+    ...(fits(placement.width, across) && fits(placement.length, along) ? [] : [`${blank.id} has another size`]),
     ...(blank.grain === "length" && placement.turned ? [`${blank.id} lies across the grain`] : []),
     ...(blank.grain === "width" && !placement.turned ? [`${blank.id} lies across the grain`] : []),
     ...(blank.mark === placement.mark ? [] : [`${blank.id} has another mark`]),

@@ -1,7 +1,7 @@
 import { add, type Length, less, max, sign, subtract, ZERO } from "../../../units/index.ts";
 import type { Cut, Placement, Rectangle } from "../../build.ts";
 import type { Item, Shape } from "./item.ts";
-import type { Piece } from "./search/problem.ts";
+import { type Piece, partsIn } from "./search/problem.ts";
 
 /** What sawing a piece gives. */
 export interface Sawn {
@@ -13,7 +13,7 @@ export interface Sawn {
 
 /**
  * Cuts a piece as its plan says, exactly: the whole piece first, then its strips one after another, so that long cuts come early;
- * strips of one size follow one another. Strips are as narrow as what lies in them. `before` are cuts made before, such as squaring an end;
+ * strips of one size follow one another. Strips are as narrow as what lies in them, but for shavings on what is cut to size later. `before` are cuts made before, such as squaring an end;
  * numbers follow on from them.
  */
 export function saw(
@@ -44,20 +44,27 @@ export function saw(
     return [{ ...from, [side]: size }, sign(rest) > 0 ? { ...from, ...beyond } : null];
   };
 
+  /** The same, but where less than the saw takes is left on what a later step cuts to size: nothing is gained but a shaving. */
+  const part = (from: Rectangle, rip: boolean, size: Length, piece: Piece): [Rectangle, Rectangle | null] => {
+    const shaving = less(subtract(from[rip ? "width" : "length"], size), kerf);
+    const later = shaving && partsIn(piece).every((each) => items[each]?.blank.why === "cut later");
+    return later ? [from, null] : divide(from, rip, size);
+  };
+
   for (let job = jobs.shift(); job !== undefined; job = jobs.shift()) {
     const { piece, rectangle } = job;
     if (piece.part >= 0) {
       const [item, shape] = exactWay(items, piece);
-      const [near, beside] = divide(rectangle, true, shape.across);
-      const [part, along] = divide(near, false, shape.along);
-      placements.push({ ...part, blank: item.blank.id, mark: item.blank.mark, turned: shape.turned });
+      const [near, beside] = part(rectangle, true, shape.across, piece);
+      const [own, along] = part(near, false, shape.along, piece);
+      placements.push({ ...own, blank: item.blank.id, mark: item.blank.mark, turned: shape.turned });
       for (const rest of [beside, along]) if (rest !== null) rests.push(rest);
       continue;
     }
     let rest: Rectangle | null = rectangle;
     for (const [kid, size] of largestFirst(piece, items, kerf)) {
       if (rest === null) throw new Error("a piece is cut into more than it holds");
-      const [near, beyond]: [Rectangle, Rectangle | null] = divide(rest, piece.rip, size);
+      const [near, beyond]: [Rectangle, Rectangle | null] = part(rest, piece.rip, size, kid);
       jobs.push({ rectangle: near, piece: kid });
       rest = beyond;
     }
