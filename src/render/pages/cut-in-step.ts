@@ -29,7 +29,10 @@ export const withCut =
     const letters = LETTERS.slice(above.lettered ?? 0);
     const section = picture(cutDrawing(build, cut, shown, { width, height: HIGH, pen, ceiling, letters }));
     const text: Rich = [
-      { text: `Cut through ${cut.what}, seen from ${viewOf(cut, ceiling).name}${lies(cut, ceiling)}. `, font: "regular" },
+      {
+        text: `Cut through ${cut.what}, seen from ${viewOf(cut, ceiling).name}${lies(cut, ceiling)}. `,
+        font: "regular",
+      },
       ...cut.sizes.flatMap(({ says, size, isPlace }, i, all): Exclude<Rich, string>[number][] => [
         { text: letters[i] ?? "", font: "italic" },
         {
