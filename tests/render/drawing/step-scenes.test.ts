@@ -11,7 +11,6 @@ import { sceneOf } from "../../../src/render/drawing/step/scene.ts";
 import { sideSeen } from "../../../src/render/drawing/step/side-seen.ts";
 import { ACCENT, METAL, TINT } from "../../../src/render/palette.ts";
 import type { Blank, Build, Fastener, Step } from "../../../src/solve/build.ts";
-import { makingOf } from "../../../src/solve/design/making/plain.ts";
 import type { Hardware } from "../../../src/solve/design.ts";
 import { toNumber } from "../../../src/units/index.ts";
 import { inch, step } from "./fixture/making.ts";
@@ -64,21 +63,6 @@ describe("wood that is not yet what the piece holds", () => {
     const fronts = items.map(({ solid, shift = [0, 0, 0] }) => [solid.low[1] + shift[1], solid.high[1] + shift[1]]);
     for (const [i, [low = 0]] of fronts.entries()) if (i > 0) expect(low).toBeGreaterThan(fronts[i - 1]?.[1] ?? 0);
     expect(words(stepPicture(build, shows("sawn"), { frame, pen }).items)).toContain("B × 3");
-  });
-
-  test("what is cut to fit later stays in the piece that it is planed in with others", () => {
-    const size = { beside: 3, inLine: 1, width: inch(5), length: inch(30) };
-    const whole: Blank = { ...(build.blanks[0] as Blank), why: "rough", planedWhole: size };
-    const cut = (as: "list" | "piece"): Build => ({
-      ...build,
-      blanks: [whole],
-      parts: build.parts.map((each) => ({ ...each, making: { ...makingOf(each), cut: as } })),
-    });
-    const mill = { ...shows("sized"), kind: "mill" as const };
-    const sizes = (of: Build) => sceneOf(of, mill).items.map(({ solid }) => toNumber(volume(solid)) / CUBIC_INCH);
-    // Planed to 7/8 in, and still 5 in wide and 30 in long; else 7/8 × 12 × 28 in.
-    expect(sizes(cut("piece"))).toEqual([131.25]);
-    expect(sizes(cut("list"))).toEqual([294]);
   });
 
   test("glued up, its boards touch as wide as they are jointed, with a triangle over all of them", () => {
