@@ -38,8 +38,9 @@ describe("what a section through a joint tells", () => {
   test("a pane in its rabbet below its bead, screwed at an end and nailed in a door", () => {
     const told = (...[bead, nail, hold, pane]: string[]) => [
       [`from the edge of ${bead} on the wood to the middle of the ${nail}`, inches(3, 16)],
-      [`how wide ${bead} is`, inches(3, 4)],
-      [`how thick ${bead} is`, inches(1, 4)],
+      // From the same stock as the frame, 3/4 in thick: the cut list has them 1/4 in wide.
+      [`how thick ${bead} is: with this face it lies down, on ${hold} and ${pane}`, inches(3, 4)],
+      [`how wide ${bead} is`, inches(1, 4)],
       [`how deep the rabbet in ${hold} is`, inches(1, 8)],
       [`the play of ${pane}`, inches(1, 16)],
       ["how wide the rabbet is", inches(3, 8)],
@@ -83,7 +84,7 @@ describe("what a section through a joint tells", () => {
       ["how deep the recess is", millimetres(3)],
     ]);
     expect(sizes("workbench-cart", "Add the plywood top (I)")).toEqual([
-      ["from the screw in F to the one in I, square to the right", millimetres(16)],
+      ["from the screw in F to the one in I, square to the face of F that the recess is open to", millimetres(16)],
     ]);
   });
 

@@ -2,7 +2,7 @@
 import type { CutThrough } from "../../solve/build/model/cut-through.ts";
 import type { Step } from "../../solve/build.ts";
 import { cutDrawing } from "../drawing/cut-through/cut-drawing.ts";
-import { viewOf } from "../drawing/cut-through/faces.ts";
+import { lies, viewOf } from "../drawing/cut-through/faces.ts";
 import { LETTERS } from "../drawing/cut-through/letters.ts";
 import { ceilingOf } from "../drawing/step/scene.ts";
 import { TYPE } from "../style.ts";
@@ -29,7 +29,10 @@ export const withCut =
     const letters = LETTERS.slice(above.lettered ?? 0);
     const section = picture(cutDrawing(build, cut, shown, { width, height: HIGH, pen, ceiling, letters }));
     const text: Rich = [
-      { text: `Cut through ${cut.what}, seen from ${viewOf(cut, ceiling).name}. `, font: "regular" },
+      {
+        text: `Cut through ${cut.what}, seen from ${viewOf(cut, ceiling).name}${lies(cut, ceiling)}. `,
+        font: "regular",
+      },
       ...cut.sizes.flatMap(({ says, size, isPlace }, i, all): Exclude<Rich, string>[number][] => [
         { text: letters[i] ?? "", font: "italic" },
         {

@@ -4,6 +4,7 @@ import { Plate } from "../../../src/render/drawing/plate.ts";
 import type { Detail } from "../../../src/render/drawing/step/detail.ts";
 import { enlarged } from "../../../src/render/drawing/step/enlarge.ts";
 import { BLACK, TINT } from "../../../src/render/palette.ts";
+import { built } from "../../examples/compiled.ts";
 import { bookcase, pen } from "./fixture.ts";
 import { clashes, outside, paths, pointsOf, words } from "./look.ts";
 
@@ -49,6 +50,46 @@ describe("what is drawn larger", () => {
       expect(x).toBeLessThanOrEqual(150.001);
       expect(Math.hypot(x - 150, y - 60)).toBeLessThan(40.5);
     }
+  });
+});
+
+describe("the parts of a joint that is drawn larger", () => {
+  const detail: Detail = { method: "dado", at: [50, 50], centre: [150, 60], radius: 40, times: 4 };
+  const square = (left: number, right: number) => [
+    [left, 40],
+    [right, 40],
+    [right, 60],
+    [left, 60],
+  ];
+  const marked = (right: number) =>
+    words(
+      enlarged(
+        detail,
+        { fills: [], strokes: [], named: [{ mark: "B", polygons: [square(45, right)] as never }] },
+        new Plate({ x: 0, y: 0, width: 240, height: 180 }),
+        pen,
+      ),
+    );
+
+  test("have their marks on them, where there is room", () => {
+    expect(marked(55)).toContain("B");
+    // A strip 0.2 wide is 0.8 in a circle four times as large: no letter goes in.
+    expect(marked(45.2)).not.toContain("B");
+  });
+
+  test("are both seen there: what is cut on one alone explains nothing", () => {
+    const build = built("old-plans/piano-bench");
+    const close = (title: string) => {
+      const step = build.steps.find((each) => each.title.startsWith(title));
+      if (!step) throw new Error(title);
+      return stepPicture(build, step, { frame: { x: 0, y: 0, width: 243, height: 180 }, pen }).items;
+    };
+    const isDetail = (word: string): boolean => word.startsWith("Detail");
+    // The mortises of both posts look away from the reader; those of the legs below towards them.
+    expect(words(close("Glue in the post (A)")).some(isDetail)).toBe(false);
+    const shown = words(close("Glue in two side rails (D)"));
+    expect(shown.some(isDetail)).toBe(true);
+    expect(shown.filter((word) => word === "A").length).toBe(2);
   });
 });
 

@@ -23,3 +23,12 @@ test("many that stand apart are drawn whole, and so are a few that stand close",
   expect(onlyRings(row(10, 40), flat).size).toBe(0);
   expect(onlyRings(row(8, 9), flat).size).toBe(0);
 });
+
+test("many that stand side by side, each clear of the next, are drawn whole", () => {
+  // Driven along the row's own normal, 12 apart: seen from the side their shanks lie 12 from one another.
+  const upright = row(10, 12).map((each) => ({ ...each, head: [each.mouth[0], 20, 0] as Vec }));
+  expect(onlyRings(upright, flat).size).toBe(0);
+  // In line with their own shanks the same ten stand before one another.
+  const inLine = row(10, 12).map((each) => ({ ...each, head: [each.mouth[0] - 20, 0, 0] as Vec }));
+  expect(onlyRings(inLine, flat).size).toBe(5);
+});

@@ -20,6 +20,9 @@ test("what the letters of a section stand for begins close below it, on its page
         }),
       ),
   );
+  // The top is screwed on while the work stands on its head: its right is at the left of the drawing.
+  const told = (value?.pages ?? []).flatMap(({ items }) => textsOf(items).map(({ text }) => text)).join(" ");
+  expect(told).toMatch(/a figure-eight fastener, seen\s+from the front, upside down, as the work lies\./);
   expect(found.length).toBeGreaterThan(0);
   expect(found).not.toContain(false);
 });

@@ -20,7 +20,7 @@ import { placeBalloons } from "../place-balloons.ts";
 import { type Box, Plate, type Segment } from "../plate.ts";
 import { polygonIn, segmentIn } from "../step/close-up.ts";
 import { FINE, OUTLINE } from "../strokes.ts";
-import { cutFaces, viewOf } from "./faces.ts";
+import { cutFaces, lies, viewOf } from "./faces.ts";
 import { type Beside, LETTERS, type Lettered, letterLines, roomFor, rowsOf } from "./letters.ts";
 import { ENOUGH, mostRoom } from "./room.ts";
 
@@ -154,7 +154,7 @@ export function cutDrawing(
   });
   return {
     items: [...drawn, ...letters, ...marks, ...placeBalloons([...names, ...beside], plate, pen, () => 0)],
-    alt: `Cut through ${cut.what}, seen from ${view.name}.`,
+    alt: `Cut through ${cut.what}, seen from ${view.name}${lies(cut, ceiling)}.`,
     scale: NOT_TO_SCALE,
     height: plate.frame.height,
   };

@@ -18,6 +18,14 @@ export function viewOf({ axis }: Pick<CutThrough, "axis">, ceiling: Vec): View {
   return viewFrom(name, towards, isLevel ? (axis === 2 ? [0, 1, 0] : [0, 0, 1]) : ceiling);
 }
 
+/** How the work lies in a section, where that is not as the finished piece stands and is not told by a look from above: words of it are then another way round than in the drawing. Else "". */
+export function lies({ axis }: Pick<CutThrough, "axis">, ceiling: Vec): string {
+  const [x, y, z] = ceiling;
+  if (z > 0 || ceiling[axis] !== 0) return "";
+  const under = x !== 0 ? (x < 0 ? "right side" : "left side") : y < 0 ? "back" : "front";
+  return z < 0 ? ", upside down, as the work lies" : `, lying on its ${under}, as the work does`;
+}
+
 export function cutFaces(solid: Solid, { axis, at }: CutThrough, view: View): readonly (readonly Point2[])[] {
   const [low, high] = view.towards[axis] > 0 ? [subtract(at, SLICE), at] : [at, add(at, SLICE)];
   const slice = cut(cut(solid, axisPlane(axis, 1, high)), axisPlane(axis, -1, low));

@@ -145,7 +145,13 @@ function paint(
     { lines: thick ?? [], stroke: FRESH },
     { lines: fine, stroke: FINE },
   ];
-  const close = button ?? (detail ? enlarged(detail, { fills: tint, strokes: [...lines, ...rods] }, plate, pen) : []);
+  const named = (detail?.parts ?? []).flatMap((id) => {
+    const mark = build.parts.find((part) => part.id === id)?.mark;
+    const own = faces.filter((face) => face.id === id);
+    return mark ? [{ mark, polygons: own.flatMap(({ polygons }) => polygons.map((each) => each.map(fit.page))) }] : [];
+  });
+  const close =
+    button ?? (detail ? enlarged(detail, { fills: tint, strokes: [...lines, ...rods], named }, plate, pen) : []);
   const says = scene.done?.[0]?.says ?? null;
   const aside = step.shows.as || isOneOfTwo ? says : sideSeen(view, ceilingOf(step));
   const words = taken.close

@@ -13,6 +13,7 @@ import type { Marked } from "../labels.ts";
 import { lying, sideWord } from "../part/lying.ts";
 import { bandedIn, type Done } from "./banded.ts";
 import { edgesCut, turnedTo, type Ways } from "./edge-cuts.ts";
+import { notYetParted } from "./not-yet-parted.ts";
 
 export interface Laid {
   readonly items: readonly Marked[];
@@ -67,11 +68,15 @@ function kindsOf(build: Build, step: Step): readonly Kind[] {
     case "worked":
       return lines.flatMap((line) => workedKind(build, line, step.number));
     default:
-      return lines.map((line) => ({
-        ...single(`${line.mark} in its size`, line.mark, boxOf(line)),
-        count: line.parts.length,
-        ...bandedIn(build, step, line),
-      }));
+      return lines.flatMap((line) => {
+        const whole = notYetParted(build, step, line);
+        if (whole.length > 0) return alike(whole.map(blankKind));
+        return {
+          ...single(`${line.mark} in its size`, line.mark, boxOf(line)),
+          count: line.parts.length,
+          ...bandedIn(build, step, line),
+        };
+      });
   }
 }
 

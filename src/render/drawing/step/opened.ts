@@ -62,7 +62,7 @@ function withOpen(items: readonly Marked[], { kind, moves, poses, range }: Built
 }
 
 /** Null where it turns about a line that is square to no face of the piece. */
-function placementOf({ rotate: { about, degrees }, shift }: Pose): Placement | null {
+export function placementOf({ rotate: { about, degrees }, shift }: Pose): Placement | null {
   const [through, line] = about;
   const axis = ([0, 1, 2] as const).find((i) => Math.abs(line[i]) > 1 - 1e-9);
   if (axis === undefined) return null;

@@ -18,6 +18,7 @@ import { oneOpen } from "./one-open.ts";
 import { opened } from "./opened.ts";
 import { type Driven, driven, manyNails, sunkIn } from "./screws.ts";
 import { slips } from "./slips.ts";
+import { tiltedIn } from "./tilted.ts";
 
 export interface Scene {
   /** New parts first, so that where edges coincide theirs are drawn. */
@@ -78,12 +79,14 @@ function benchScene(build: Build, step: Step): Scene {
 function pieceScene(build: Build, step: Step): Scene {
   const { shows } = step;
   const goings = goingsOf(build, step);
+  const tilted = tiltedIn(step);
   const fresh = new Set([...shows.fresh, ...goings.flatMap(({ parts }) => parts)]);
   const wanted = new Set([...fresh, ...shows.present]);
   // What is sawn across a joint later is still wood.
   const all = build.parts
     .filter(({ id }) => wanted.has(id))
-    .map((part) => (part.features.some(isInPlace) ? partAfter(build, part, step.number) : part));
+    .map((part) => (part.features.some(isInPlace) ? partAfter(build, part, step.number) : part))
+    .map((part) => (tilted?.parts.includes(part.id) ? { ...part, solid: tilted.slope(part.solid) } : part));
   const parts = [...all.filter(({ id }) => fresh.has(id)), ...all.filter(({ id }) => !fresh.has(id))];
   const size = Math.max(1, ...parts.map(({ solid }) => norm(minus(solid.high, solid.low))));
   const fitted = hardwareOn(build, step, wanted);
@@ -100,6 +103,7 @@ function pieceScene(build: Build, step: Step): Scene {
   }
   for (const { parts: ids, out } of oneOpen(build, goings))
     for (const id of ids) shifts.set(id, times(out, OFF * size));
+  for (const id of tilted?.parts ?? []) shifts.set(id, times(tilted?.out ?? [0, 0, 0], OFF * size));
   const beside = besideYet(build, step);
   if (beside) for (const id of shows.fresh) shifts.set(id, times(beside, OFF * size));
   const shiftOf = (id: string): Vec => shifts.get(id) ?? [0, 0, 0];

@@ -43,8 +43,9 @@ export function manyNails(fasteners: readonly Fastener[]): ReadonlySet<string> {
   return new Set(nails.length > FEW ? nails.map(({ id }) => id) : []);
 }
 
-/** Screws nearer to one another on the page than this, in points, are a tangle where there are many: every other is only a ring. */
+/** Screws nearer to one another on the page than this, and beside one another than that, in points, are a tangle where there are many: every other is only a ring. */
 const TANGLED = 16;
+const BESIDE = 9;
 
 /** Ids of those of which only the mouth is drawn, a ring: each stands near to one that is drawn whole. */
 export function onlyRings(all: readonly Driven[], spot: (p: Vec) => Point2): ReadonlySet<string> {
@@ -52,9 +53,14 @@ export function onlyRings(all: readonly Driven[], spot: (p: Vec) => Point2): Rea
   if (screws.length <= FEW) return new Set();
   const whole: Point2[] = [];
   const rings = new Set<string>();
-  for (const { id, mouth } of screws) {
+  for (const { id, mouth, head } of screws) {
     const at = spot(mouth);
-    if (whole.some((each) => heading(each, at).distance < TANGLED)) rings.add(id);
+    const { along: way } = heading(spot(head), at);
+    const isNear = (each: Point2): boolean => {
+      const { along, distance } = heading(each, at);
+      return distance < TANGLED && distance * Math.abs(along[0] * way[1] - along[1] * way[0]) < BESIDE;
+    };
+    if (whole.some(isNear)) rings.add(id);
     else whole.push(at);
   }
   return rings;

@@ -88,7 +88,7 @@ export function figureEightCut({ parts, fasteners }: Of, holes: readonly Hole[],
     rods: [plate, short, long],
     sizes: [
       {
-        says: `from the screw in ${part.mark} to the one in ${hold.mark}, square to the ${faceOf(across, sign > 0)}`,
+        says: `from the screw in ${part.mark} to the one in ${hold.mark}, square to the face of ${part.mark} that the recess is open to`,
         size: absolute(subtract(screw.head.at[across], hole.at[across])),
         spans: [
           {

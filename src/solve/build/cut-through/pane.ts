@@ -94,6 +94,11 @@ function sizesOf({ bead, hold, pane, rabbet, near, along, deep, across }: Lie): 
     size: absolute(subtract(w, v)),
     spans: [{ from: at(u, v), to: at(u, w), off }],
   });
+  // As the cut list calls them, whichever of its faces lies down.
+  const isOnEdge = indexOf(bead.axes.thickness) === across;
+  const [wide, thick] = isOnEdge ? ["thick", "wide"] : ["wide", "thick"];
+  const isSquareBar = toNumber(absolute(subtract(extent(bead.body, across), extent(bead.body, deep)))) <= TOLERANCE;
+  const lies = isSquareBar ? "" : `: with this face it lies down, on ${hold.mark} and ${pane.mark}`;
   const play = absolute(subtract(edge, wall));
   return [
     {
@@ -105,8 +110,8 @@ function sizesOf({ bead, hold, pane, rabbet, near, along, deep, across }: Lie): 
       ),
       isPlace: true,
     },
-    level(`how wide ${bead.mark} is`, [outer, inner], top, outside),
-    upright(`how thick ${bead.mark} is`, [top, foot], inner, inwards),
+    level(`how ${wide} ${bead.mark} is${lies}`, [outer, inner], top, outside),
+    upright(`how ${thick} ${bead.mark} is`, [top, foot], inner, inwards),
     upright(
       `how deep the rabbet in ${hold.mark} is`,
       [ends(rabbet, deep, !back), floor],
