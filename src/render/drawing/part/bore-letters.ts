@@ -147,7 +147,9 @@ function mistaken([x, y]: Spot, far: number, box: Box, { written, others, alike,
   if (far >= FAR[0]) return past;
   const isNear = ({ stretch, r }: Shows): boolean => fromStretch([x, y], stretch) - r < far + NEARER;
   const isBeside = written.some((other) => meets(grown(box, 4), other));
-  return (others.some(isNear) ? MISTAKEN : 0) + (alike.some(isNear) ? HALFWAY : 0) + (isBeside ? BESIDE_LETTER : 0) + past;
+  return (
+    (others.some(isNear) ? MISTAKEN : 0) + (alike.some(isNear) ? HALFWAY : 0) + (isBeside ? BESIDE_LETTER : 0) + past
+  );
 }
 
 const mean = (all: readonly number[]): number => all.reduce((sum, each) => sum + each, 0) / Math.max(1, all.length);

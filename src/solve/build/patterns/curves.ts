@@ -60,7 +60,13 @@ function archOf(design: Design, part: Part, feature: CurvedFeature, print: (l: L
     edges: [
       // Over the arch the edge is sawn away.
       ...(less(ZERO, start) ? [{ from: [ZERO, ZERO], to: [start, ZERO], is: isLong ? edge : "" } as const] : []),
-      { from: [start, ZERO], to: [middle, ZERO], is: isLong ? "" : edge, ...(toEnd !== null && { first: toEnd }), gone: true },
+      {
+        from: [start, ZERO],
+        to: [middle, ZERO],
+        is: isLong ? "" : edge,
+        ...(toEnd !== null && { first: toEnd }),
+        gone: true,
+      },
       ...(showsEnd && less(ZERO, start)
         ? [{ from: [ZERO, ZERO], to: [ZERO, size.height], is: sideWord(part, run) } as const]
         : []),
