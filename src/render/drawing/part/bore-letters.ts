@@ -48,7 +48,7 @@ export function letters(
     return { ends, stretch: [mouth, bottom], r };
   };
   const all = bores.map((bore) => ({ bore, holes: new Map(bore.holes.map((hole) => [hole, shows(hole)])) }));
-  const written: Box[] = [];
+  const written: { letter: string; box: Box }[] = [];
   const put = (
     set: readonly Hole[],
     { letter, on }: Bore,
@@ -61,7 +61,9 @@ export function letters(
     ];
     const ends = set.flatMap((hole) => own.flatMap(({ holes }) => holes.get(hole)?.ends ?? []));
     const place = lettered(letter, ends, {
-      ...{ plate, pen, columns, written },
+      ...{ plate, pen, columns },
+      // Two of one letter are told apart by which of their holes each is nearer to.
+      written: written.flatMap((other) => (other.letter === letter ? [] : other.box)),
       others: others.flatMap(({ holes }) => [...holes.values()]),
       alike: sets.flatMap((each) =>
         each === set ? [] : each.flatMap((hole) => own.flatMap(({ holes }) => holes.get(hole) ?? [])),
@@ -71,7 +73,7 @@ export function letters(
     // One of several alike does without rather than be in the way.
     if (!place || (isMore && place.cost >= BLOCKED)) return [];
     plate.addBox(place.box);
-    written.push(place.box);
+    written.push({ letter, box: place.box });
     if (place.leader) plate.addLeader(place.leader);
     return [
       ...strokes(place.leader ? [place.leader] : [], NARROW),
