@@ -1,3 +1,4 @@
+export * from "./from-first.ts";
 export * from "./length.ts";
 export * from "./print-length.ts";
 export * from "./rational.ts";

@@ -4,6 +4,7 @@ import { placeStep } from "../../solve/design/boring/marks.ts";
 import { featureBox, isSquare } from "../../solve/design/shapes/feature-box.ts";
 import { extent, INDICES, indexOf } from "../../solve/design/space.ts";
 import { holeOnBench, onBench } from "../../solve/design/turning.ts";
+import { fromFirst } from "../../units/from-first.ts";
 import { inches, isSame, type Length, millimetres } from "../../units/length.ts";
 import { divide, subtract } from "../../units/rational.ts";
 import { roundTo } from "../../units/round.ts";
@@ -23,17 +24,25 @@ export function asTold({ design, holes }: Build, part: BuiltPart, line: CutLine)
     const { low, high } = featureBox(feature);
     return [...fromSides(low), ...fromSides(high)];
   });
-  const bored = holes
-    .filter((hole) => hole.part === id)
-    .flatMap((hole) => fromSides(holeOnBench(part, hole).at))
-    .filter((at) => !cuts.some((other) => isSame(at, other)));
+  const isCut = (at: Length): boolean => cuts.some((other) => isSame(at, other));
+  const own = holes.filter((hole) => hole.part === id);
+  const placed = own.map((hole) => ({ of: hole.for, sides: fromSides(holeOnBench(part, hole).at) }));
+  const bored = placed.flatMap(({ sides }) => sides).filter((at) => !isCut(at));
   const step = placeStep(design);
+  // The holes of one piece of hardware lie as far from each other wherever they are told.
+  const rows = [...new Set(placed.flatMap(({ of }) => of ?? []))].flatMap((of) => {
+    const set = placed.filter((hole) => hole.of === of);
+    return (set[0]?.sides ?? []).map((_, i) => set.map(({ sides }) => sides[i] as Length));
+  });
+  const inRows = rows.filter(({ length }) => length > 1).map((row) => fromFirst(row, step));
   // What a fine rule has a mark for is not rounded.
   const fine = design.units === "inch" ? inches(1, 64) : millimetres(1, 2);
   return (length) => {
     const whole = sizes.find(({ drawn }) => isSame(drawn, length));
     if (whole) return whole.listed;
     const exact = divide(length, fine).d === 1n && !bored.some((at) => isSame(at, length));
-    return exact ? length : roundTo(length, step);
+    if (exact) return length;
+    const inRow = isCut(length) ? [] : inRows.flatMap((told) => told(length) ?? []);
+    return inRow[0] ?? roundTo(length, step);
   };
 }

@@ -1,7 +1,7 @@
 /** Jigs that are made from offcuts, and what is traced or pricked through from the paper in its true size. */
 import type { Build, CurvePattern, HolePattern, Jig, Stock } from "../../solve/build.ts";
 import { placeStep } from "../../solve/design/boring/marks.ts";
-import { inches, type Length, millimetres, printLength } from "../../units/index.ts";
+import { fromFirst, inches, type Length, millimetres, printLength } from "../../units/index.ts";
 import { roundTo } from "../../units/round.ts";
 import { curveTile } from "../drawing/template/curve-tile.ts";
 import { holePattern } from "../drawing/template/hole-pattern.ts";
@@ -110,7 +110,14 @@ function jigCell(plan: Plan, jig: Jig): Cell {
 
 function holeCell(plan: Plan, pattern: HolePattern): Cell {
   const { build, printer, frame } = plan;
-  const drawing = holePattern(pattern, build.design.units, finePen(plan), frame.width);
+  const told = (["x", "y"] as const).map((of) => {
+    const places = pattern.holes.map((hole) => hole[of]);
+    return fromFirst(places, placeStep(build.design));
+  });
+  const pen = finePen(plan);
+  // As in the drawings of the parts.
+  const print = (at: Length): string => pen.print(told.flatMap((place) => place(at) ?? [])[0] ?? at);
+  const drawing = holePattern(pattern, build.design.units, { ...pen, print }, frame.width);
   const bores = new Map<string, number>();
   for (const { diameter, depth } of pattern.holes) {
     const size = `Ø\u00a0${printer.drill(diameter)}, ${depth === null ? "through" : `${printer.set(depth)} deep`}`;

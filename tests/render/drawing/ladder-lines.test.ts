@@ -47,3 +47,24 @@ test("rows whose words would stand mixed have each a level of its own, in their 
   ]);
   expect(readsDown(set)).toBe(true);
 });
+
+// By hand: with letters 5 wide, what is told of the first row, 45 wide, ends 16 short of "18.9" before the next one.
+test("what stands below a row is not on the level of another row's figures, or it would be read with them", () => {
+  const named = (letter: string, from: number): Line => ({
+    ...line(from, from + 50, ["7.9", "12.9"]),
+    words: `${letter}: 4 × 32`,
+  });
+  const set = setLines([named("a", 60), named("b", 150)], [0, 260], pen) ?? [];
+  const all = set.flatMap(({ words, level }) =>
+    words.map(({ middle, width, down }) => ({
+      level: level + down,
+      down,
+      low: middle - width / 2,
+      high: middle + width / 2,
+    })),
+  );
+  expect(all.some(({ down }) => down > 0)).toBe(true);
+  for (const under of all.filter(({ down }) => down > 0))
+    for (const inLine of all.filter(({ down, level }) => down === 0 && level === under.level))
+      expect(Math.max(inLine.low - under.high, under.low - inLine.high)).toBeGreaterThanOrEqual(30);
+});

@@ -73,3 +73,18 @@ test("sets of what is near each other are found whatever the order, and the near
   expect(sets).toEqual([[0, 8, 16], [30], [60]]);
   expect(nearest([0, 0], line)).toBe(8);
 });
+
+/** Where the numbers above and below a part begin: two feet where there are some of each. */
+test("a place of the edge that is as near to one of the face as nobody could tell stands below the edge", () => {
+  const place = (n: number) => rational(Math.round(n * 406_400));
+  const intoEdge = (x: number): Hole => ({
+    ...bored(0, 0),
+    ...{ at: [place(x), place(0), place(0.375)], direction: [0, 1, 0], through: false },
+  });
+  const feet = (x: number): number => {
+    const turned = texts(drawn([bored(10, 3), intoEdge(x)]).items).filter(({ turn }) => turn === 90);
+    return new Set(turned.map(({ y }) => Math.round(y))).size;
+  };
+  expect(feet(14)).toBe(1);
+  expect(feet(10.25)).toBe(2);
+});

@@ -122,3 +122,18 @@ test("tiles cover all of a pattern and share half an inch", () => {
     expect((tiles[i]?.[1] ?? 0) - from).toBeCloseTo(INCH / 2, 9);
   });
 });
+
+test("how far the end of the part is, is told on the first piece of a pattern only, where the arch begins", () => {
+  // Its ends are 4 in from the arch: farther than is drawn.
+  const far = solvedOnce(arched({ long: 36, wide: 28, rise: "2" }));
+  const texts = pagesOf(far, "letter").flatMap((page) =>
+    figures(page, /true size/).map((figure) =>
+      leaves(figure.items).flatMap((leaf) =>
+        leaf.kind === "text" && /bottom edge/u.test(leaf.text) ? [leaf.text] : [],
+      ),
+    ),
+  );
+  expect(texts.length).toBeGreaterThan(1);
+  expect(texts[0]?.join()).toMatch(/from the arch to the end/u);
+  for (const [i, own] of texts.entries()) if (i > 0) for (const text of own) expect(text).not.toMatch(/from the arch/u);
+});

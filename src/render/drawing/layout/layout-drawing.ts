@@ -86,7 +86,7 @@ function drawn(
     box,
     mark,
     size,
-    items: labelInside(pen, mark, size, box, plate),
+    items: labelInside(pen, mark, size, box, plate, lying && layout.kind === "board"),
   }));
   const small = unsized(labels.map(({ mark, size, items }) => ({ mark, size, isTold: saysMore(items, mark) })));
   // In less room fewer sizes go in: the list gets no shorter by it.
@@ -140,12 +140,18 @@ const saysMore = (items: readonly Item[] | null, mark: string): boolean =>
 function offcutLabel(box: Box, size: string, plate: Plate, pen: Pen): readonly Item[] {
   const middle: Spot = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
   for (const text of [`offcut ${size}`, size]) {
-    const { item, box: around } = centred(pen, text, middle, { ink: GREY });
-    const [wide, high] = [around.right - around.left + 6, around.bottom - around.top + 2];
-    if (wide > box.right - box.left || high > box.bottom - box.top) continue;
-    if (!plate.isFree(grown(around, 1))) continue;
-    plate.addBox(around);
-    return [rectangle(middle[0] - wide / 2, middle[1] - high / 2, wide, high, { fill: WHITE }), item];
+    const wide = pen.measure(text, "regular", 10) + 6;
+    const spare = (box.right - box.left - wide) / 2;
+    // Beside the number of a cut rather than without its word.
+    for (const share of [0, 0.5, -0.5, 1, -1]) {
+      const spot: Spot = [middle[0] + share * spare, middle[1]];
+      const { item, box: around } = centred(pen, text, spot, { ink: GREY });
+      const high = around.bottom - around.top + 2;
+      if (spare < 0 || high > box.bottom - box.top) continue;
+      if (!plate.isFree(grown(around, 1))) continue;
+      plate.addBox(around);
+      return [rectangle(spot[0] - wide / 2, spot[1] - high / 2, wide, high, { fill: WHITE }), item];
+    }
   }
   return [];
 }

@@ -20,38 +20,56 @@ const MARK_ONLY = 4;
 const SMALL = 10;
 const BETWEEN = 5;
 
-/** The lines of a label, by how much they say: mark and size in a line, in two lines, the mark alone, the mark smaller. */
-const forms = (mark: string, size: string): readonly (readonly (readonly Run[])[])[] => {
+/** "7 × 25" on two lines. */
+const brokenSize = (size: string): readonly string[] =>
+  size.split(" × ").map((each, i, all) => (i < all.length - 1 ? `${each} ×` : each));
+
+/**
+ * The lines of a label, and whether they are turned, by how much they say and how well: mark and size in a line, in two or three lines, the mark alone, the
+ * mark smaller. On a board that lies down a size runs along it as long as it goes in, or the long way would be taken for the one across.
+ */
+function forms(mark: string, size: string, lying: boolean) {
   const big: Run = { text: mark, font: "bold", size: MARK_SIZE };
-  const small: Run = { text: size, font: "regular", size: 10 };
+  const small = (text: string): Run => ({ text, font: "regular", size: 10 });
   const alone = [[[big]], [[{ ...big, size: SMALL }]]];
-  return size === "" ? alone : [[[big, small]], [[big], [small]], ...alone];
-};
+  const both = size === "" ? [] : [[[big, small(size)]], [[big], [small(size)]]];
+  const high = size === "" || !lying ? [] : [[[big], ...brokenSize(size).map((text) => [small(text)])]];
+  const each = (all: readonly (readonly (readonly Run[])[])[], turns: readonly boolean[]) =>
+    all.flatMap((lines) => turns.map((turned) => ({ lines, turned })));
+  const told = lying ? [...each([...both, ...high], [false]), ...each(both, [true])] : each(both, [false, true]);
+  return [...told, ...each(alone, [false, true])];
+}
 
 const LINE = 14;
 const widthOf = (pen: Pen, line: readonly Run[]): number =>
   line.reduce((sum, run) => sum + pen.measure(run.text, run.font, run.size), (line.length - 1) * BETWEEN);
 
 /** Returns null where not even the mark fits. */
-export function labelInside(pen: Pen, mark: string, size: string, box: Box, plate: Plate): readonly Item[] | null {
+export function labelInside(
+  pen: Pen,
+  mark: string,
+  size: string,
+  box: Box,
+  plate: Plate,
+  lying = false,
+): readonly Item[] | null {
   const [wide, high] = [box.right - box.left, box.bottom - box.top];
-  for (const lines of forms(mark, size))
-    for (const turned of [false, true]) {
-      const [across, along] = turned ? [high, wide] : [wide, high];
-      const width = Math.max(...lines.map((line) => widthOf(pen, line)));
-      const height = (lines.length - 1) * LINE + (lines[0]?.[0]?.size ?? MARK_SIZE) * CAP_HEIGHT;
-      const upright = lines.flat().length === 1 ? MARK_ONLY : UPRIGHT;
-      if (width + 2 * AIR > across || height + upright > along) continue;
-      const middle: Spot = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
-      const down = (i: number): number => (i - (lines.length - 1) / 2) * LINE;
-      // Each line by itself: beside a short one there is room for the number of a cut.
-      for (const [i, line] of lines.entries()) {
-        const [wider, higher] = [widthOf(pen, line) + 2, height - (lines.length - 1) * LINE + 5];
-        const [x, y] = middle;
-        plate.addBox(turned ? boxAround(x + down(i), y, higher, wider) : boxAround(x, y + down(i), wider, higher));
-      }
-      return lines.flatMap((line, i) => setLine(pen, line, middle, down(i), turned));
+  for (const { lines, turned } of forms(mark, size, lying)) {
+    const [across, along] = turned ? [high, wide] : [wide, high];
+    const width = Math.max(...lines.map((line) => widthOf(pen, line)));
+    const height = (lines.length - 1) * LINE + (lines[0]?.[0]?.size ?? MARK_SIZE) * CAP_HEIGHT;
+    const upright = lines.flat().length === 1 ? MARK_ONLY : UPRIGHT;
+    if (width + 2 * AIR > across || height + upright > along) continue;
+    const middle: Spot = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
+    const down = (i: number): number => (i - (lines.length - 1) / 2) * LINE;
+    // Each line by itself: beside a short one there is room for the number of a cut.
+    for (const [i, line] of lines.entries()) {
+      const [wider, higher] = [widthOf(pen, line) + 2, height - (lines.length - 1) * LINE + 5];
+      const [x, y] = middle;
+      plate.addBox(turned ? boxAround(x + down(i), y, higher, wider) : boxAround(x, y + down(i), wider, higher));
     }
+    return lines.flatMap((line, i) => setLine(pen, line, middle, down(i), turned));
+  }
   return null;
 }
 

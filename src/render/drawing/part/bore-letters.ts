@@ -48,22 +48,32 @@ export function letters(
     return { ends, stretch: [mouth, bottom], r };
   };
   const all = bores.map((bore) => ({ bore, holes: new Map(bore.holes.map((hole) => [hole, shows(hole)])) }));
-  const written: Box[] = [];
-  const put = (set: readonly Hole[], { letter, on }: Bore, isMore: boolean): readonly Item[] => {
+  const written: { letter: string; box: Box }[] = [];
+  const put = (
+    set: readonly Hole[],
+    { letter, on }: Bore,
+    isMore: boolean,
+    sets: readonly (readonly Hole[])[],
+  ): readonly Item[] => {
     const [own, others] = [
       all.filter(({ bore }) => bore.letter === letter),
       all.filter(({ bore }) => bore.letter !== letter),
     ];
     const ends = set.flatMap((hole) => own.flatMap(({ holes }) => holes.get(hole)?.ends ?? []));
     const place = lettered(letter, ends, {
-      ...{ plate, pen, columns, written },
+      ...{ plate, pen, columns },
+      // Two of one letter are told apart by which of their holes each is nearer to.
+      written: written.flatMap((other) => (other.letter === letter ? [] : other.box)),
       others: others.flatMap(({ holes }) => [...holes.values()]),
+      alike: sets.flatMap((each) =>
+        each === set ? [] : each.flatMap((hole) => own.flatMap(({ holes }) => holes.get(hole) ?? [])),
+      ),
       view: view && !on.endsWith("end") ? view : null,
     });
     // One of several alike does without rather than be in the way.
     if (!place || (isMore && place.cost >= BLOCKED)) return [];
     plate.addBox(place.box);
-    written.push(place.box);
+    written.push({ letter, box: place.box });
     if (place.leader) plate.addLeader(place.leader);
     return [
       ...strokes(place.leader ? [place.leader] : [], NARROW),
@@ -76,11 +86,11 @@ export function letters(
     const some = sets.length <= MOST ? sets : endsOf(sets, ([hole]) => at(hole as Hole));
     // Each letter has its first before any has more.
     const [first, ...more] = some;
-    return { bore, more, items: first ? put(first, bore, false) : [] };
+    return { bore, more, items: first ? put(first, bore, false, some) : [], some };
   });
-  return told.flatMap(({ bore, more, items }) => [
+  return told.flatMap(({ bore, more, items, some }) => [
     ...items,
-    ...more.flatMap((set) => put(set, bore, items.length > 0)),
+    ...more.flatMap((set) => put(set, bore, items.length > 0, some)),
   ]);
 }
 
@@ -112,8 +122,12 @@ const AMONG_NUMBERS = 60;
 /** A place that is nearer to another hole, so much or by less nearer to its own; or beside another letter, or past the end of the part. */
 const MISTAKEN = 60;
 const NEARER = 3;
+/** The same of another hole of its own letter that has one too: less than a leader costs. */
+const HALFWAY = 8;
 const BESIDE_LETTER = 30;
 const PAST_END = 60;
+/** Or above or below the part, among its numbers: more than a leader costs. */
+const OFF_VIEW = 12;
 /** Of several holes together, for each point from their middle. */
 const OFF_MIDDLE = 0.05;
 const WAYS = Array.from({ length: 24 }, (_, i) => circlePoint(i, 24));
@@ -121,18 +135,23 @@ const WAYS = Array.from({ length: 24 }, (_, i) => circlePoint(i, 24));
 interface Among extends Omit<Around, "view"> {
   readonly written: readonly Box[];
   readonly others: readonly Shows[];
+  /** What else has the same letter. */
+  readonly alike: readonly Shows[];
   /** Past whose ends it would be taken for the letter of a hole into an end. */
   readonly view: Box | null;
 }
 
 /** What a letter costs for what it may be taken for: past an end wherever it is, beside others only without a leader. */
-function mistaken([x, y]: Spot, far: number, box: Box, { written, others, view }: Among): number {
+function mistaken([x, y]: Spot, far: number, box: Box, { written, others, alike, view }: Among): number {
   const isPast = view !== null && (x < view.left || x > view.right);
-  const past = isPast ? PAST_END : 0;
+  const isOff = view !== null && (y < view.top || y > view.bottom);
+  const past = isPast ? PAST_END : isOff ? OFF_VIEW : 0;
   if (far >= FAR[0]) return past;
-  const isOther = others.some(({ stretch, r }) => fromStretch([x, y], stretch) - r < far + NEARER);
+  const isNear = ({ stretch, r }: Shows): boolean => fromStretch([x, y], stretch) - r < far + NEARER;
   const isBeside = written.some((other) => meets(grown(box, 4), other));
-  return (isOther ? MISTAKEN : 0) + (isBeside ? BESIDE_LETTER : 0) + past;
+  return (
+    (others.some(isNear) ? MISTAKEN : 0) + (alike.some(isNear) ? HALFWAY : 0) + (isBeside ? BESIDE_LETTER : 0) + past
+  );
 }
 
 const mean = (all: readonly number[]): number => all.reduce((sum, each) => sum + each, 0) / Math.max(1, all.length);

@@ -42,6 +42,9 @@ export interface SetLine {
 
 const ARROW = 5;
 const AIR = 4;
+/** Between the words of two lines on one level; and where one of them stands in a line and the other below its own, or they read as one. */
+const WORDS_APART = 10;
+const UNLIKE_APART = 36;
 
 /** So many places are tried. */
 const MOST_TRIED = 4000;
@@ -121,6 +124,8 @@ interface Stretch {
   readonly level: number;
   readonly low: number;
   readonly high: number;
+  /** A word: in its line, or so many levels below it. */
+  readonly down?: number;
 }
 
 /** The line and its words, each on its level. */
@@ -130,12 +135,20 @@ const stretches = ({ line, words, level }: SetLine): readonly Stretch[] => [
     level: level + down,
     low: middle - width / 2,
     high: middle + width / 2,
+    down,
   })),
 ];
 
+function airOf({ down: a }: Stretch, { down: b }: Stretch): number {
+  if (a === undefined || b === undefined) return AIR;
+  return a > 0 === b > 0 ? WORDS_APART : UNLIKE_APART;
+}
+
 const goTogether = (one: SetLine, other: SetLine): boolean =>
   stretches(one).every((a) =>
-    stretches(other).every((b) => a.level !== b.level || b.low >= a.high + AIR || a.low >= b.high + AIR),
+    stretches(other).every(
+      (b) => a.level !== b.level || b.low >= a.high + airOf(a, b) || a.low >= b.high + airOf(a, b),
+    ),
   ) &&
   clears(one, other) &&
   clears(other, one);

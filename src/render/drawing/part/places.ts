@@ -103,7 +103,8 @@ export function placesOf(lying: Lying, ladders: readonly Ladder[]): Places {
   const [along, across, through] = told as unknown as readonly [Told, Told, Told];
   const below = once(onEdge[0]).filter((u) => along.all.every((other) => Math.abs(other - u) > 2 * TOLERANCE));
   const marks = [...along.all, ...below].map((u) => [u, u] as const);
-  const crowd = along.places.length + below.length > CROWD;
+  const isNear = (u: number): boolean => along.places.some((other) => Math.abs(other - u) < NEARLY);
+  const crowd = along.places.length + below.length > CROWD || below.some(isNear);
   return {
     along: crowd ? along.places : once([...along.places, ...below]),
     ...{ across: across.places, through: through.places, below: crowd ? below : [] },
@@ -125,6 +126,8 @@ function insideOf({ axis, row, holes }: Ladder, along: (hole: Hole) => number): 
 
 /** With more numbers above the face, those of the edge stand below it. */
 const CROWD = 12;
+/** And where one is as near to one of the face as this, 10 mm: nobody could tell whose is whose. */
+const NEARLY = 160_000;
 
 /** Of one axis. */
 interface Told {

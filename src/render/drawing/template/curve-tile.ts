@@ -42,11 +42,12 @@ export function curveTile(pattern: CurvePattern, tile: Tile, tiles: readonly Til
       return cut ? [[page(cut[0]), page(cut[1])] as const] : [];
     });
   const curve = inside(outlineOf(pattern));
-  const edges = pattern.edges.map(({ from, to, is, gone }) => ({
-    is,
-    gone,
-    line: inside([[inPoints(from), inPoints(to)] as const])[0],
-  }));
+  const edges = pattern.edges.map(({ from, to, is, first, gone }) => {
+    const [line] = inside([[inPoints(from), inPoints(to)] as const]);
+    const [x, y] = inPoints(from);
+    const begins = x >= left && x <= right && y >= bottom && y <= top;
+    return { is: first !== undefined && begins ? [is, first].filter(Boolean).join("; ") : is, gone, line };
+  });
   for (const line of [...curve, ...edges.flatMap(({ line }) => (line ? [line] : []))]) plate.addLine(line);
   const seams = seamsOf(tile, tiles).map(({ letter, line }) => ({ letter, line: inside([line])[0] as Segment }));
   const items: Item[] = [...strokes(curve, CURVE)];

@@ -23,8 +23,14 @@ export interface CurvePattern extends Any {
   readonly of: "curve";
   /** What is sawn to. Arcs turn to the left or right about their centre, by less than half a circle. */
   readonly outline: readonly Stroke[];
-  /** Edges of the part, and lines that are laid on its middle: each with what it is. Where an edge is `gone` its wood is sawn away. */
-  readonly edges: readonly { readonly from: Spot; readonly to: Spot; readonly is: string; readonly gone?: true }[];
+  /** Edges of the part, and lines that are laid on its middle: each with what it is. Where an edge is `gone` its wood is sawn away; `first`: what else is told where it begins. */
+  readonly edges: readonly {
+    readonly from: Spot;
+    readonly to: Spot;
+    readonly is: string;
+    readonly first?: string;
+    readonly gone?: true;
+  }[];
   /** It is one half: turned over on its right edge for the other. */
   readonly half: boolean;
   /** Points of the curve from the lower left corner of the pattern, to the step in which the plan is marked out. Absent: it is full size. */

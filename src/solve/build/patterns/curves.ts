@@ -51,7 +51,7 @@ function archOf(design: Design, part: Part, feature: CurvedFeature, print: (l: L
   const edge = `${faceOf(into, (feature.into[into] as number) < 0)} ${sideWord(part, into)}`;
   const isLong = less(AROUND, start);
   const toEnd =
-    showsEnd || !equal(before, after) ? "" : `; from the arch to the ${sideWord(part, run)} ${print(beside)}`;
+    showsEnd || !equal(before, after) ? null : `from the arch to the ${sideWord(part, run)} ${print(beside)}`;
   const full = fitsPaper(size.width, size.height);
   const centre: Spot = [middle, subtract(rise, feature.radius)];
   return {
@@ -60,7 +60,13 @@ function archOf(design: Design, part: Part, feature: CurvedFeature, print: (l: L
     edges: [
       // Over the arch the edge is sawn away.
       ...(less(ZERO, start) ? [{ from: [ZERO, ZERO], to: [start, ZERO], is: isLong ? edge : "" } as const] : []),
-      { from: [start, ZERO], to: [middle, ZERO], is: isLong ? "" : `${edge}${toEnd}`, gone: true },
+      {
+        from: [start, ZERO],
+        to: [middle, ZERO],
+        is: isLong ? "" : edge,
+        ...(toEnd !== null && { first: toEnd }),
+        gone: true,
+      },
       ...(showsEnd && less(ZERO, start)
         ? [{ from: [ZERO, ZERO], to: [ZERO, size.height], is: sideWord(part, run) } as const]
         : []),

@@ -20,7 +20,7 @@ export const depthSteps = ({ units, precision }: Marked) => ({
 });
 
 /** The finest marks of a steel rule: places of holes that meet others are told no coarser, or sums of them would differ from the whole. */
-const ON_A_RULE = { inch: inches(1, 64), mm: millimetres(1, 2) } as const;
+export const ON_A_RULE = { inch: inches(1, 64), mm: millimetres(1, 2) } as const;
 
 /** Step to which the places of holes are told: the plan's precision, or 1/64 in (0.5 mm) where that is finer. */
 export const placeStep = ({ units, precision }: Marked): Length => min(precision, ON_A_RULE[units]);

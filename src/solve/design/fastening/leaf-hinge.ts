@@ -1,8 +1,10 @@
 import { solidOf } from "../../../geometry/index.ts";
-import type { Length } from "../../../units/length.ts";
-import { inches } from "../../../units/length.ts";
+import type { Units } from "../../../parse/draft.ts";
+import { inches, type Length } from "../../../units/length.ts";
 import { add, compare, divide, floor, half, max, min, multiply, rational, subtract } from "../../../units/rational.ts";
+import { roundTo } from "../../../units/round.ts";
 import type { Arrangement, Hardware, Hole, Item } from "../../design.ts";
+import { ON_A_RULE } from "../boring/marks.ts";
 import { measureOf, numberOf } from "../hardware/items.ts";
 import { boxSolid, drum } from "../hardware/solids.ts";
 import { fitOf, leafBox, leafHinge, letIn, pinOf, type Side, stretches, wayTo } from "../hinges/leaves.ts";
@@ -29,7 +31,7 @@ export const leafHinges: Maker = ({ joint, draft, head: door, hold }, shift, con
   const holes: Hole[] = [];
   for (const [i, ends] of stretches(item, lie, spots).entries()) {
     const id = `${joint}.h${i + 1}`;
-    const screws = screwPlaces(item, ends);
+    const screws = screwPlaces(item, ends, context.units);
     const leaf = (side: Side) => boxSolid(leafBox(item, lie, side, ends));
     const at = pinOf(item, lie, half(add(ends[0], ends[1])));
     const barrel = drum(
@@ -53,16 +55,20 @@ export const leafHinges: Maker = ({ joint, draft, head: door, hold }, shift, con
   return [{ fasteners: [], holes, hardware, motion: swing(lie, pin, numberOf(item, "opens")) }] satisfies Arrangement[];
 };
 
-/** Along the pin. Two in a hinge under 2 in (50 mm), else three; of a continuous hinge as far apart as it says. Common practice, no source. */
-function screwPlaces(item: Item, [from, to]: readonly [Length, Length]): readonly Length[] {
+/**
+ * Along the pin. Two in a hinge under 2 in (50 mm), else three, by spaces that a rule has marks for, so that they are told alike everywhere; of a
+ * continuous hinge as far apart as it says. Common practice, no source.
+ */
+function screwPlaces(item: Item, [from, to]: readonly [Length, Length], units: Units): readonly Length[] {
   const long = subtract(to, from);
-  const count =
-    item.kind === "continuous hinge"
-      ? Math.max(2, Number(floor(divide(long, measureOf(item, "screws apart")))))
-      : compare(long, inches(19, 10)) < 0
-        ? 2
-        : 3;
-  return Array.from({ length: count }, (_, i) => add(from, multiply(long, rational(2 * i + 1, 2 * count))));
+  if (item.kind === "continuous hinge") {
+    const count = Math.max(2, Number(floor(divide(long, measureOf(item, "screws apart")))));
+    return Array.from({ length: count }, (_, i) => add(from, multiply(long, rational(2 * i + 1, 2 * count))));
+  }
+  const count = compare(long, inches(19, 10)) < 0 ? 2 : 3;
+  const space = roundTo(divide(long, rational(count)), ON_A_RULE[units]);
+  const middle = half(add(from, to));
+  return Array.from({ length: count }, (_, i) => add(middle, multiply(space, rational(2 * i + 1 - count, 2))));
 }
 
 function pilot(item: Item, lie: Lie, side: Side, part: Member, place: Length, id: string): Hole {
