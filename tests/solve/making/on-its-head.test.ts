@@ -43,8 +43,8 @@ test("a table on its head: stops inside both drawers, supports cut one by one, n
   const steps = stepsOf("old-plans/library-table");
   const told = (title: string): string =>
     (steps.find((step) => plain(step.title).startsWith(title))?.text ?? []).map(plain).join(" ");
-  expect(told("Fit the drawer stops")).toContain("to the front face of the back box of the front drawer (O)");
-  expect(told("Fit the drawer stops")).toContain("to the back face of the back box of the back drawer (O)");
+  expect(told("Fit the drawer stops")).toContain("to the front face of the box back of the front drawer (O)");
+  expect(told("Fit the drawer stops")).toContain("to the back face of the box back of the back drawer (O)");
   const [left, right] = ["left", "right"].map(
     (side) => steps.find(({ title }) => plain(title) === `Cut the drawer runner (M) to fit, at the ${side}`)?.number,
   );

@@ -17,7 +17,7 @@ it("from the outside of a chest, where the bottom that it stands on lies in rabb
 it("against what stands beside it, not on that", () => {
   expect(wordsOf("old-plans/plant-stand")).toContain("Place the shelf (G) against the left lower rail (F), midway");
   expect(wordsOf("old-plans/cedar-chest")).toContain(
-    "Place the lid board (C) against the long strip (K), the left strip (M) and the right strip (M) and flush with the top of the long strip (K).",
+    "Place the lid board (C) against the long strip (K), the left short strip (M) and the right short strip (M) and flush with the top of the long strip (K).",
   );
 });
 

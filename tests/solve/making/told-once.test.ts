@@ -105,7 +105,7 @@ describe("what is done again", () => {
   });
   it("has its caution where a kind of work begins, not in each step of a run", () => {
     const steps = stepsOf("old-plans/bookcase");
-    const drills = steps.map(({ title }) => /^(?:Drill|Cut the (?:joints|tenons)|Make the jig)/u.test(title));
+    const drills = steps.map(({ title }) => /^(?:Drill|Cut the (?:joints|tenons?)|Make the jig)/u.test(title));
     const clamp = steps.map(({ cautions }) => cautions.some((each) => each.startsWith("Clamp the work")));
     for (const [i, { cautions }] of steps.entries())
       for (const caution of cautions) expect(steps[i - 1]?.cautions ?? []).not.toContain(caution);

@@ -15,7 +15,7 @@ test("finger joints are pressed both ways: the bottoms of sockets lie in either 
   const clamps = step.clamps?.map(({ count, opening }) => [count, Math.round(toInches(opening))]);
   expect(clamps?.toSorted()).toEqual([
     [6, 21],
-    [6, 40],
+    [6, 41],
   ]);
   expect(textOfStep(step)).toContain("three on the left side (C) and three on the right side (D) from front to back");
   expect(textOfStep(step)).toContain("cut out over the ends of those that come through");

@@ -65,10 +65,10 @@ test("hardware without a hole is told how it stays", () => {
 // as the record states it).
 test("of two rails of one mark the step says which, and what to do where no drill gets behind a screw", () => {
   const text = textOfStep(
-    stepWith(built("old-plans/medicine-cabinet"), /^Screw the back upper rail \([A-Z]\) to the wall$/u),
+    stepWith(built("old-plans/medicine-cabinet"), /^Screw the upper back long rail \([A-Z]\) to the wall$/u),
   );
   expect(text).toMatch(
-    /Fix them to the front face of the back upper rail \(.\), the middle of one 7\/16 in from the bottom edge and 2 in from/u,
+    /Fix them to the front face of the upper back long rail \(.\), the middle of one 7\/16 in from the bottom edge and 2 in from/u,
   );
   expect(text).toContain("No drill goes in behind the heads: turn the screws by hand");
   // They are bored once: at the bench, from where a drill goes in, before anything is put on or finished; the wall is marked through them.
@@ -77,7 +77,7 @@ test("of two rails of one mark the step says which, and what to do where no dril
   const { steps } = built("old-plans/medicine-cabinet");
   const bare = stepWith(built("old-plans/medicine-cabinet"), /^Sand the rest of the piece/u);
   expect(textOfStep(bare)).toMatch(
-    /^First: while the wood is bare, bore for the wall screws, if .* masonry: into the front face of the back upper rail \(.\), .* 7\/32 in across, from behind, the work lying on its front on a blanket\./u,
+    /^First: while the wood is bare, bore for the wall screws, if .* masonry: into the back face of the upper back long rail \(.\), .* 7\/32 in across, from behind, the work lying on its front on a blanket\./u,
   );
   expect(steps.findIndex(({ title }) => title === "Fit the knob")).toBeGreaterThan(steps.indexOf(bare));
   const own = built("old-plans/medicine-cabinet").drilling.find(({ what }) => what.includes("wall screw"));

@@ -9,7 +9,7 @@ const table = () => built("old-plans/library-table");
 test("the table is carried before its top is put on", () => {
   const top = textOfStep(stepWith(table(), /^Put the top board \(B\) on again/u));
   expect(top).toContain(
-    "First: carry the piece to its room while it is empty, without the top board (B) and what hangs and runs in it: so it weighs about 61 lb",
+    "First: carry the piece to its room while it is empty, without the top board (B) and what runs in it: so it weighs about 61 lb",
   );
   expect(textOfStep(stepWith(table(), /^Put the two drawers on again/u))).not.toContain("carry the piece");
 });

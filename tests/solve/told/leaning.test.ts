@@ -35,12 +35,12 @@ test("on what leans it is told how the part lies whose dowels mark their holes",
   const text = textOfStep(stepWith(built("loan-desk"), /^Drill the legs \(A\)/u));
   expect(text).not.toContain("held square");
   expect(text).toContain(
-    "the front apron (C) lies flush with the top of the leg (A), 1/2 in from its front face, the outside.",
+    "the front long apron (C) lies flush with the top of the leg (A), 1/2 in from its front face, the outside.",
   );
   // By hand: level across, the leg of 2 1/4 in is 2 1/4 / cos 6° = 2.262 in wide, and the apron covers it from 1/2 to 1 3/4 in at the top; 0.512 in is
   // left, and 4 tan 6° = 0.420 less where the apron ends 4 in below. Square to the face of the leg these are × cos 6° = 0.510 and 0.091 in.
   expect(text).toContain(
-    "the left apron (D) lies flush with the top of the leg (A), 33/64 in from its right face, the inside, at the top",
+    "the left short apron (D) lies flush with the top of the leg (A), 33/64 in from its right face, the inside, at the top",
   );
   expect(text).toContain("and 3/32 in at the bottom: draw that line first.");
 });

@@ -10,7 +10,7 @@ test("parts that were marked from each other are taken by what is written on the
   );
   const [first] = build.steps.filter(({ title }) => /^Glue up the leg/u.test(title));
   expect(first && textOfStep(first)).toContain(
-    "By what is written on them take the front right leg (B), the right apron (D) and the back right leg (A).",
+    "By what is written on them take the front right leg (B), the right short apron (D) and the back right leg (A).",
   );
   // Where all of a mark come, none is left to choose from, but each has its own holes to go to.
   expect(textOfStep(stepWith(build, /^Glue in two long aprons/u))).toContain(
@@ -23,7 +23,7 @@ test("parts that were marked from each other are taken by what is written on the
 // The aprons of the desk are marked from its left legs: of two like frames one goes to each end.
 test("of two frames that are not exchanged the one that is laid down is told by its parts", () => {
   const text = textOfStep(stepWith(built("loan-desk"), /^Glue in two long aprons/u));
-  expect(text).toContain("Lay the front left leg (A), the back left leg (B) and the left apron (D) on battens");
+  expect(text).toContain("Lay the front left leg (A), the back left leg (B) and the left short apron (D) on battens");
   // Rails of drawers that are all alike are not told apart.
   expect(textOfStep(stepWith(built("dining-bench"), /^Add the assembly from step 14/u))).toContain(
     "Lay two legs (B) and the short apron (E) flat on battens",

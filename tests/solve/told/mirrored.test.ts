@@ -42,8 +42,8 @@ test("what is only counted again is not called another thing than there, but wha
 test("a step that is told as another one says by itself which of their mark its parts are", () => {
   const steps = built("loan-desk").steps.filter(({ title }) => /^Glue up the leg/u.test(plain(title)));
   expect(steps.map(textOfStep).map((text) => /By what is written on them take ([^.]*)\./u.exec(text)?.[1])).toEqual([
-    "the front right leg (B), the right apron (D) and the back right leg (A)",
-    "the front left leg (A), the left apron (D) and the back left leg (B)",
+    "the front right leg (B), the right short apron (D) and the back right leg (A)",
+    "the front left leg (A), the left short apron (D) and the back left leg (B)",
   ]);
 });
 

@@ -24,7 +24,7 @@ test("one of several drawers is told by its place: the names of openings stand o
 
 test("an opening between two parts of one mark tells which of them it is measured from", () => {
   expect(textOfStep(stepWith(built("old-plans/medicine-cabinet"), /^Cut the parts of the door/u))).toContain(
-    "Measure from the front lower rail (G) to the front upper rail (G)",
+    "Measure from the lower front long rail (G) to the upper front long rail (G)",
   );
 });
 

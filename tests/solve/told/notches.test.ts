@@ -13,7 +13,7 @@ test("a notch through the thickness is told by its two measures on the face", ()
 
 test("a notched part lies with its notch round what it meets", () => {
   const text = textOfStep(stepWith(built("old-plans/library-table"), /^Glue in four shelves/u));
-  expect(text).toContain("9 3/4 in from the top of the left front post (A), its notch round it.");
+  expect(text).toContain("9 3/4 in from the top of the left front leg (A), its notch round it.");
 });
 
 // A board 2 1/2 in from each end and 2 3/8 in wide.

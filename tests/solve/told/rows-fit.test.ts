@@ -37,8 +37,8 @@ function rowsIn({ fasteners, parts, steps }: Build, i: number) {
 // K is 38 in long and 18 1/2 in wide: 8 × 4 7/16 + 2 × 1 1/4, 4 × 4 1/8 + 2 × 1.
 test("a panel in rabbets is measured to its true edges", () => {
   const told = textOfStep(stepWith(built("rope-chest"), /^Build the chest/u));
-  expect(told).toContain("evenly about 4 7/16 in, the outer ones 1 1/4 in from its ends");
-  expect(told).toContain("evenly about 4 1/8 in, the outer ones 1 in from its edges");
+  expect(told).toContain("about 4 7/16 in, the outer ones 1 1/4 in from its ends");
+  expect(told).toContain("about 4 1/8 in, the outer ones 1 in from its edges");
 });
 
 // The back panel ends in grooves of the sides, where no rule reaches it: 16 9/16 in between them.

@@ -49,7 +49,7 @@ test("in masonry a plug is told by the screw that it is for, and its bit by the 
 // A cleat 490 mm long before studs 400 mm apart, screws 1/2 in from its ends at least: 490 - 400 - 12.7 is 77.3.
 test("where two studs lie behind a cleat in some places only, it is told where it hangs", () => {
   expect(textOfStep(stepWith(built("spice-cabinet"), /^Screw the wall cleat/u))).toContain(
-    "Two lie behind it only where the middle of the first is 12.5 mm to 77.5 mm to the right of its left end",
+    "Two lie behind it only where the middle of the first is 12.5 mm to 77.5 mm to the right of the left end of the wall cleat (L), 47.5 mm to 112.5 mm from the left of the piece",
   );
   // A back 29 1/2 in long between sides before studs that are 16 in apart where nothing is said; beside a side a drill wants 1 1/4 in:
   // 29 1/2 - 16 - 1 1/4 is 12 1/4. Its ends are hidden in rabbets.

@@ -38,7 +38,7 @@ test("what may go either way is told no end", () => {
 test("a line to nail along tells which bead, and over which rail", () => {
   const text = plain(textOfStep(stepWith(built("old-plans/china-closet"), /^Put in the pane .*at the left/u)));
   expect(text).toContain(
-    "Draw lines on the bottom bead of the left door (Q) to nail along: over the bottom rail of the left door (P) 3/16 in from its bottom edge.",
+    "Draw lines on the bottom glass bead of the left door (Q) to nail along: over the bottom door rail of the left door (P) 3/16 in from its bottom edge.",
   );
 });
 
