@@ -14,6 +14,8 @@ const BELOW = 12;
 export interface Captioned {
   readonly items: readonly Item[];
   readonly box: Box | null;
+  /** They have no room in the frame. */
+  readonly isUnder?: boolean;
 }
 
 /** Across, from words to a name that is read on with them; and what that counts, in points of a leader's length. */
@@ -40,10 +42,11 @@ export function captioned(words: string, lowest: number, plate: Plate, pen: Pen)
       const box = boxAround((left + right) / 2, cy, right - left, 12);
       return plate.isFree(box) && plate.linesThrough(box) === 0;
     };
-  const spot = corners.find(free(AIR)) ?? corners.find(free(0)) ?? under;
+  const corner = corners.find(free(AIR)) ?? corners.find(free(0));
+  const spot = corner ?? under;
   const { item, box } = centred(pen, words, spot, { font, size, ink });
   plate.addBox(box);
-  return { items: [item], box };
+  return { items: [item], box, isUnder: corner === undefined };
 }
 
 /** What speaks against a name or a mark in the line of these words: it would be read on with them. */

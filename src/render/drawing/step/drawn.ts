@@ -17,7 +17,7 @@ import { travelRuns } from "../travel-lines.ts";
 import { listed, stepInWords } from "../words.ts";
 import { type Mover, travelArrow } from "./arrows.ts";
 import { BESIDE, BUTTON_CUT, buttonCut, type Seat, seatsOf } from "./button-cut.ts";
-import { captioned, captionUnder, offTheLine } from "./captions.ts";
+import { captioned, captionUnder, offTheLine, UNDER } from "./captions.ts";
 import { isInside, segmentIn } from "./close-up.ts";
 import { type Detail, detailOf } from "./detail.ts";
 import { cutsEdges, edgeDetail } from "./edge-detail.ts";
@@ -71,12 +71,9 @@ export function drawnOnce(taken: Taken, page: OnPage): Painted {
   return plain;
 }
 
-function paint(
-  taken: Taken,
-  { frame, before, pen, told, isOneOfTwo = false }: OnPage,
-  seats: readonly Seat[],
-  beside: number,
-): Painted {
+/** `lowered`: the frame is lower already by the line of words under it. */
+function paint(taken: Taken, place: OnPage, seats: readonly Seat[], beside: number, lowered = false): Painted {
+  const { frame, before, pen, told, isOneOfTwo = false } = place;
   const { build, step, scene, view, behind } = taken;
   const room = { ...frame, width: frame.width - beside };
   const scale = sizeFor(taken.extent, room, before);
@@ -161,6 +158,8 @@ function paint(
       : window
         ? { items: captionUnder([aside], shot.frame, pen), box: null }
         : captioned(aside, fit.page(taken.extent.low)[1], plate, pen);
+  if (words.isUnder && !lowered)
+    return paint(taken, { ...place, frame: { ...frame, height: frame.height - UNDER } }, seats, beside, true);
   const unseen = picture.lines.filter(({ id }) => behind.has(id)).flatMap((each) => onPage(fit, each.hidden));
   const marks = marksOf(step, scene, { faces, view, fit, behind, isCloseUp: window !== null || isOneOfTwo });
   return {
