@@ -27,8 +27,7 @@ export function offsetDrawing(pattern: CurvePattern, units: Units, pen: Pen, mos
   const bottom = top + high * scale.points;
   const spot = ([x, y]: Spot): Spot => [left + x * by, bottom - y * by];
   const curve = outlineOf(pattern).map(([a, b]): Segment => [spot(a), spot(b)]);
-  const edges = pattern.edges.map(({ from, to, is: edge, first, gone }) => {
-    const is = first === undefined ? edge : [edge, first].filter(Boolean).join("; ");
+  const edges = pattern.edges.map(({ from, to, is, gone }) => {
     const line: Segment = [
       spot([truePoints(from[0]), truePoints(from[1])]),
       spot([truePoints(to[0]), truePoints(to[1])]),

@@ -5,7 +5,8 @@ import { BLACK, TINT } from "../../palette.ts";
 import { circle, polygon, slot } from "../../shapes.ts";
 import type { Pen, Spot } from "../drawing.ts";
 import { strokes } from "../ink.ts";
-import { drawLines, inSteps, type Line, reachOf, readsDown, type SetLine, setLines } from "../part/ladder-lines.ts";
+import { drawLines } from "../part/drawn-lines.ts";
+import { inSteps, type Line, reachOf, readsDown, type SetLine, setLines } from "../part/ladder-lines.ts";
 import {
   apart,
   LEADER,
