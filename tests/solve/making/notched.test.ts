@@ -31,14 +31,14 @@ const FOUR = ["left front", "right front", "left back", "right back"];
 // Notches 2 1/16 deep for posts 2 deep leave 1/16; in the length they are as wide as the posts.
 test("notches round posts are marked from those, and sawn larger by their play", () => {
   const text = plain(stepWith(built(stand(FOUR)), "Cut the shelf").text.join(" "));
-  expect(text).toMatch(/Notches: mark them from two posts \(.\) and two posts \(.\) as they stand/u);
-  expect(text).toContain("Saw them larger than drawn by their play: 1/16 in across its width.");
+  expect(text).toMatch(/Measure how far two posts \(.\) and two posts \(.\) stand into that/u);
+  expect(text).toContain("Saw them larger than that by their play: 1/16 in across its width.");
   expect(text).not.toContain("along its length");
 });
 
 test("without play they are sawn as they are drawn", () => {
   const text = plain(stepWith(built(stand(FOUR, "0")), "Cut the shelf").text.join(" "));
-  expect(text).toContain("Notches: mark them");
+  expect(text).toContain("Notches: before it has them it does not get to its place.");
   expect(text).not.toContain("by their play");
 });
 

@@ -86,8 +86,9 @@ function joiningStep(
   const arriving = moves.flatMap((move) => move.arriving);
   const started = first.starts ? first.present : [];
   const fresh = [...started, ...arriving];
-  // Of bodies in a row only what is in front is marked.
-  const fronts = moves.length > 1 && first.arrivesBuilt ? moves.map((move) => inFront(work, move.arriving)) : null;
+  // Of bodies in a row that go in for good only what is in front is marked.
+  const inRow = moves.length > 1 && first.arrivesBuilt && joints.every(({ kind }) => kind !== "resting");
+  const fronts = inRow ? moves.map((move) => inFront(work, move.arriving)) : null;
   // What is hung on the wall was square, sanded and closed before.
   const hung = moves.some(hangs);
   const closing = hung ? null : newlySquare(work, moves, place.up);

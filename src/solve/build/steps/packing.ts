@@ -1,7 +1,7 @@
 /** What reaches farther down than what the work rests on: the work is raised for it. */
 import { type Length, UNITS_PER_MM } from "../../../units/length.ts";
 import { equal, less, max, min, rational, sign, subtract, toNumber } from "../../../units/rational.ts";
-import { sameDirection } from "../../design/space.ts";
+import { opposite, sameDirection } from "../../design/space.ts";
 import type { Direction } from "../../design.ts";
 import { backedTexts } from "./backed.ts";
 import { barsUnder } from "./bars-under.ts";
@@ -13,6 +13,7 @@ import { type Lying, STEEP } from "./lying.ts";
 import { type Move, togetherAfter } from "./moves.ts";
 import { hasMitreBelow } from "./open-mitres.ts";
 import { otherFeet } from "./other-feet.ts";
+import { raisedEnds } from "./plumb.ts";
 import { isSteady, liesAnyhow, standingOn } from "./resting.ts";
 import { onceLaid, type Sentence, sentence } from "./sentence.ts";
 import { stoodUpTexts } from "./stood-up.ts";
@@ -139,13 +140,20 @@ function tiltsTexts(work: Work, moves: readonly Move[], up: Direction): readonly
 }
 
 /** What lies on the bench itself leaves no room for a jaw under it. */
-function jawTexts(work: Work, moves: readonly Move[], up: Direction): readonly string[] {
+function jawTexts(work: Work, moves: readonly Move[], { up, before }: Lying): readonly string[] {
   const [first] = moves as readonly [Move];
   if (first.starts) return [];
   const jaws = blocksForJaws(work, moves, up, lowestOf(work, togetherAfter(moves), up));
   if (jaws.n === 0n) return [];
+  // What splays has lain on packing since it was laid down.
+  const raised = sameDirection(up, before) ? raisedEnds(work, first.present, up) : null;
   return [
     `Raise the work on blocks at least ${work.print(jaws)} high, or let it stand out over the edge of the bench where clamps press: their jaws go under it.`,
+    ...(raised
+      ? [
+          `The packing stays: ${work.print(raised.by)} higher under the ${raised.end} ends of ${definite(work, raised.ids)} than under their ${opposite(raised.end)} ends.`,
+        ]
+      : []),
   ];
 }
 
@@ -154,7 +162,7 @@ export function underTexts(work: Work, moves: readonly Move[], place: Lying): re
   const { up } = place;
   const raised = packingTexts(work, moves, up);
   const level = raised.length > 0 ? raised : levelTexts(work, moves, place);
-  const jaws = level.length > 0 ? level : jawTexts(work, moves, up);
+  const jaws = level.length > 0 ? level : jawTexts(work, moves, place);
   const under = jaws.length > 0 ? jaws : barsUnder(work, moves, up);
   const low = under.length > 0 ? under : lowHeadTexts(work, moves, up);
   return [

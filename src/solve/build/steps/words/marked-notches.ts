@@ -5,6 +5,7 @@ import { type AxisIndex, indexOf } from "../../../design/space.ts";
 import type { Part } from "../../../design.ts";
 import { notchFor } from "../../notched.ts";
 import { called, listed, series, type Work } from "../draft.ts";
+import { groupedBy } from "../wishes/own-key.ts";
 import { spanOf } from "./boxes.ts";
 
 export function notchTexts(work: Work, part: Part, brief: boolean): readonly string[] {
@@ -12,20 +13,31 @@ export function notchTexts(work: Work, part: Part, brief: boolean): readonly str
   if (round.length === 0) return [];
   if (brief) return [`Notches: marked from ${listed(work, round)}, as its step tells.`];
   const plays = (["length", "width"] as const).flatMap((size) => {
-    const own = round.map((id) => playAt(part, work.part(id), indexOf(part.axes[size])));
-    const least = own.reduce((so, each) => (less(each, so) ? each : so));
-    return less(ZERO, least)
-      ? [`${work.print(least)} ${size === "length" ? "along its length" : "across its width"}`]
-      : [];
+    const own = round.map((id) => ({ id, play: playAt(part, work.part(id), indexOf(part.axes[size])) }));
+    const free = own.filter(({ play }) => less(ZERO, play));
+    return groupedBy(free, ({ play }) => work.print(play)).map((alike) => {
+      const [{ play }] = alike as [(typeof free)[number]];
+      const which =
+        alike.length === round.length
+          ? ""
+          : `those for ${listed(
+              work,
+              alike.map(({ id }) => id),
+            )} `;
+      return `${which}${work.print(play)} ${size === "length" ? "along its length" : "across its width"}`;
+    });
   });
-  const play = plays.length > 0 ? ` Saw them larger than drawn by their play: ${series(plays)}.` : "";
+  const play = plays.length > 0 ? ` Saw them larger than that by their play: ${series(plays)}.` : "";
   const own = called(work, part.id);
-  const hold = round.every((id) => endsAbove(part, work.part(id)))
-    ? `Lay the ${own} on their ends, over where it will come, standing out on every side as much as it will, and draw round each from below.`
-    : `Hold the ${own} to them where it will come, standing out on every side as much as it will, and draw round each.`;
-  return [
-    `Notches: mark them from ${listed(work, round)} as they stand, not by the figures of the next step. ${hold}${play}`,
-  ];
+  const posts = listed(work, round);
+  const counts = "not by the figures of the next step";
+  return round.every((id) => endsAbove(part, work.part(id)))
+    ? [
+        `Notches: mark them from ${posts} as they stand, ${counts}. Lay the ${own} on their ends, over where it will come, standing out on every side as much as it will, and draw round each from below.${play}`,
+      ]
+    : [
+        `Notches: before it has them it does not get to its place. Measure how far ${posts} stand into that from where the ends and the edges of the ${own} will lie, and mark that on it, ${counts}.${play}`,
+      ];
 }
 
 /** Whether a part that lies flat can be laid on the end of a post that it is notched round, as near above its place as it is thick. */

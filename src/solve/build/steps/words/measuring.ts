@@ -31,6 +31,8 @@ export function measureTexts(work: Work, ids: readonly string[], brief = false):
       return one ? `${name}: ${one}.` : `${name}: ${expected}, from the list${bands}.`;
     }
     const { mitred } = between;
+    if (brief && !mitred && !sameRoom(work, ids, size))
+      return `${name}: expected ${expected}, measured as its step tells.`;
     if (mitred && brief) return `${name}: expected ${expected} from point to point, marked as its step tells.`;
     if (mitred) return `${name}: expected ${expected} from point to point. ${mitredText(work, part, mitred)}`;
     const swells = swellOf(work, part, size, between);
@@ -47,6 +49,14 @@ export function measureTexts(work: Work, ids: readonly string[], brief = false):
   // In its step a notch is marked from what stands when the part has its size: sawn over, it would lie anyhow.
   return [...sizes, ...(brief ? notchTexts(work, part, true) : [])];
 }
+
+/** Whether all are measured between the same parts: one sentence holds for each. */
+const sameRoom = (work: Work, ids: readonly string[], size: Between["size"]): boolean =>
+  new Set(ids.map((id) => listedRoom(work, id, size))).size === 1;
+
+/** By marks and places. */
+const listedRoom = (work: Work, id: string, size: Between["size"]): string =>
+  (roomAt(work, work.part(id), size)?.pairs.flat() ?? []).map((other) => work.line(other).mark).join();
 
 /** What the gaps in a row beside it take in dry weather. */
 const gapsAround = (work: Work, pairs: readonly Pair[], axis: AxisIndex): Length =>
