@@ -80,7 +80,10 @@ function pieceScene(build: Build, step: Step): Scene {
   const { shows } = step;
   const goings = goingsOf(build, step);
   const tilted = tiltedIn(step);
-  const fresh = new Set([...shows.fresh, ...goings.flatMap(({ parts }) => parts)]);
+  // Where the first goes in at a slope the others are not there yet, or it had no room for that.
+  const later = new Set(tilted ? step.actions.flatMap((action) => (action.do === "add" ? action.parts : [])) : []);
+  for (const id of tilted?.parts ?? []) later.delete(id);
+  const fresh = new Set([...shows.fresh, ...goings.flatMap(({ parts }) => parts)].filter((id) => !later.has(id)));
   const wanted = new Set([...fresh, ...shows.present]);
   // What is sawn across a joint later is still wood.
   const all = build.parts

@@ -36,8 +36,10 @@ export function throughTexts(work: Work, part: Part, list: readonly BoxFeature[]
   const [one] = wedged;
   const far = ({ into }: BoxFeature, axis: AxisIndex): string =>
     `${faceOf(axis, into[axis] > 0)} ${sideWord(part, axis)}`;
+  // What goes through from edge to edge is set out on those.
+  const [side, other] = sideWord(part, axisInto(first)) === "edge" ? ["edge", "face"] : ["face", "edge"];
   return [
-    `Mark ${through.length === 1 ? "it" : "each"} on both faces from the same edge and end, and cut from both to the middle: so neither face splinters.`,
+    `Mark ${through.length === 1 ? "it" : "each"} on both ${side}s from the same ${other} and end, and cut from both to the middle: so neither ${side} splinters.`,
     ...(one
       ? [
           `On the ${far(one, axisInto(one))} make ${wedged.length === 1 ? "it" : "each"} ${work.print(WEDGE[work.design.units].flare)} longer at both ends, sloping to nothing at the other face: there the wedges spread the tenon.`,
