@@ -99,7 +99,8 @@ function introduction(rows: readonly DrillRow[], { unit }: Printer, { hardware, 
 
 function holeRow(row: DrillRow, { units }: Pick<Design, "units">, printer: Printer): Rich[] {
   const drill = sayDrill(row.diameter, units);
-  const long = row.slot === null ? "" : `, ${printer.exact(row.slot)} long`;
+  const slot = /\bslot\b/u.test(row.what) ? "" : "slot ";
+  const long = row.slot === null ? "" : `, ${slot}${printer.exact(row.slot)} long`;
   return [
     row.bit === "drill" ? drill : row.bit === "countersink" ? "Countersink" : `${drill} ${row.bit}`,
     String(row.holes.length),

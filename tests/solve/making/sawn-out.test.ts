@@ -12,7 +12,10 @@ test.each([
   // The layouts have 11 1/16 × 16 15/16 for a shelf of 10 7/8 × 16 3/4.
   [
     "manuals-bookcase",
-    ["Saw them out by the layouts first: there they are 3/16 in over in length and width. Then bring them to size."],
+    [
+      "Saw them out by the layouts first: there they are 3/16 in over in length and width. Then bring them to size.",
+      "Saw it out by the layouts first: there it is 3/16 in over in length and width.",
+    ],
   ],
   // 12 5/8 × 18 5/8 for a panel of 12 7/16 × 18 7/16; the frame round it is sawn with the rough pieces.
   [
@@ -25,6 +28,7 @@ test.each([
   [
     "index-cabinet",
     [
+      "Saw it out by the layouts first: there it is 3/16 in over in length and width.",
       "Saw them out by the layouts first: there they are 3/16 in over in length and 1/8 in in width. Then bring them to size.",
       "Saw them out by the layouts first: there they are at least 1/8 in over in length and width. Then bring them to size.",
     ],

@@ -29,11 +29,11 @@ test("nails have lead holes of at most nine tenths of their diameter in dense wo
   expect(oak).toContain("For each nail bore a lead hole first, 5/64 in across and 1 in deep");
 });
 
-test("where a bit is too short for the nail, one of the nails goes on; how thick they are is told where they are bought", () => {
+test("where a bit is too short for the nail, a thinner one goes on; how thick they are is told where they are bought", () => {
   // 2 - 1/4 in are wanted, and the flutes of a 1/16 in bit are 7/8 in long (ASME B94.11M, from memory).
   const { steps, purchases } = built("old-plans/cedar-chest");
   expect(steps.map(textOfStep).join(" ")).toContain(
-    "1/16 in across and 7/8 in deep, or the wood splits, and go on as far with a nail in the chuck, its head nipped off",
+    "1/16 in across and 7/8 in deep, or the wood splits, and go on to 1 3/4 in with a thinner nail in the chuck, its head nipped off",
   );
   const bought = purchases.filter(({ item }) => item.startsWith("nail")).map(({ note }) => plain(note ?? ""));
   expect(bought).toEqual([

@@ -64,7 +64,7 @@ test("counts are told anew in a step that refers to one before", () => {
 });
 
 test("the second lead hole is told without its reasons", () => {
-  const lead = { kind: "nail", size: "2 mm across and 20 mm deep", short: false };
+  const lead = { kind: "nail", size: "2 mm across and 20 mm deep", whole: "20 mm", short: false };
   const bore = other(sentence("Bore.", { lead, drives: "holes" }));
   const [first, again] = leadsToldOnce([draft("One", [bore]), draft("Two", [bore])]);
   expect(first?.text).toEqual([bore]);

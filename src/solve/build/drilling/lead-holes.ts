@@ -21,6 +21,8 @@ const WHOLE = { inch: inches(1, 4), mm: millimetres(6) } as const;
 export interface LeadHole {
   readonly diameter: Length;
   readonly depth: Length;
+  /** How deep it is when it is gone on with. */
+  readonly whole: Length;
   /** The bit ends so far before the nail does that the wood may split there. */
   readonly short: boolean;
 }
@@ -84,7 +86,7 @@ export function leadHole(nailed: Nailed, list: readonly Fastener[]): LeadHole | 
   const diameter = drillFor(multiply(first.rod, share), "hold", units);
   const depth = subtract(first.length, WHOLE[units]);
   const reach = reachOf(diameter, units) ?? depth;
-  return { diameter, depth: min(depth, reach), short: !less(subtract(depth, reach), WHOLE[units]) };
+  return { diameter, depth: min(depth, reach), whole: depth, short: !less(subtract(depth, reach), WHOLE[units]) };
 }
 
 const boardsOf = ({ part, stock }: Nailed, { through, into }: Fastener): readonly Part[] =>

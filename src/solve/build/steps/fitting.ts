@@ -114,7 +114,7 @@ const waitingFor = (work: Work, ids: ReadonlySet<string>, made: Made): readonly 
   );
 
 /** What waits in a sheet or board is larger there, by what the layouts leave for stock of other thicknesses too. */
-function sawnOutText(work: Work, ids: ReadonlySet<string>, made: Made): readonly string[] {
+function sawnOutText(work: Work, ids: ReadonlySet<string>, made: Made, then = true): readonly string[] {
   const blanks = waitingFor(work, ids, made);
   if (blanks.length === 0) return [];
   const sawn = new Set(blanks.flatMap(partsIn));
@@ -123,7 +123,7 @@ function sawnOutText(work: Work, ids: ReadonlySet<string>, made: Made): readonly
   const them = ids.size === 1 ? "it" : "them";
   const what = all ? them : listed(work, waiting);
   return [
-    `Saw ${what} out by the layouts first: there ${waiting.length === 1 ? "it is" : "they are"} ${overText(work, blanks)}. Then bring ${all ? them : "all"} to size.`,
+    `Saw ${what} out by the layouts first: there ${waiting.length === 1 ? "it is" : "they are"} ${overText(work, blanks)}.${then ? ` Then bring ${all ? them : "all"} to size.` : ""}`,
   ];
 }
 
@@ -137,6 +137,8 @@ function overText(work: Work, blanks: readonly Blank[]): string {
   const every = [...wide, ...long];
   const [w, l] = [wide.reduce(min), long.reduce(min)];
   const same = (some: readonly Length[]): boolean => some.every((each) => equal(each, some[0] as Length));
+  // What is bought in its section is only cut to length.
+  if (wide.every((each) => each.n === 0n)) return `${work.print(l)} over in length`;
   if (same(every)) return `${work.print(w)} over in length and width`;
   return same(wide) && same(long)
     ? `${work.print(l)} over in length and ${work.print(w)} in width`
@@ -189,6 +191,7 @@ function cutStep(work: Work, line: CutLine, place: Use, made: Made): StepDraft {
     `Cut ${what} to fit`,
     [
       ...(mitres.length > 0 ? turnedNote(work, [line]) : []),
+      ...sawnOutText(work, new Set(line.parts), made, false),
       ...mitres,
       ...measureTexts(work, line.parts),
       opening

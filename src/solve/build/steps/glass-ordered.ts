@@ -33,5 +33,5 @@ function orderText(work: Work, panes: readonly string[]): Sentence {
     return `${work.print(width)} × ${work.print(length)}`;
   });
   const words = `Now order the glass, for it takes days: ${listed(work, panes)}, ${series(sizes)}. Cut a stick to each size first, and try it in the rabbets at both ends: it should have a little play. Where it has none or too much, order by what the rabbets say.`;
-  return sentence(words, { everyTime: true });
+  return sentence(words, { everyTime: "last" });
 }

@@ -35,7 +35,9 @@ export function likeBefore(
     const { place, like } = found;
     const before = drafts[place] as StepDraft;
     const other = like.own.flat();
-    const own = [...draft.text.filter((text) => tells(text, "everyTime") && !other.includes(text)), ...other];
+    const always = (when: "first" | "last") =>
+      draft.text.filter((text) => tells(text, "everyTime") === when && !other.includes(text));
+    const own = [...always("first"), ...other, ...always("last")];
     const head = `${isSame(like) ? "Do as in" : "As"} step ${place + 1}${instead(like, names, before.text)}`;
     return {
       ...draft,

@@ -25,14 +25,14 @@ export interface Facts {
   /** Ids of hardware that is put on before its time, or is taken off again. */
   readonly puts?: { readonly on: readonly string[] } | { readonly off: readonly string[] };
   readonly uses?: readonly Use[];
-  /** It is told in every step, also in one that refers to a step before. */
-  readonly everyTime?: true;
+  /** It is told in every step, also in one that refers to a step before: before all else there, or after it. */
+  readonly everyTime?: "first" | "last";
   /** It counts what is at hand for it, or tells what is marked from where: that is told anew where the rest is as before. */
   readonly counts?: true;
   /** It says that something is the mirror image of something else: what refers to that says so by itself. */
   readonly mirrored?: true;
-  /** A hole that keeps wood from splitting: what for, its size, and whether the bit is too short for it. */
-  readonly lead?: { readonly kind: string; readonly size: string; readonly short: boolean };
+  /** A hole that keeps wood from splitting: what for, its size, how deep it is in all, and whether the bit is too short for that. */
+  readonly lead?: { readonly kind: string; readonly size: string; readonly whole: string; readonly short: boolean };
 }
 
 interface Told {

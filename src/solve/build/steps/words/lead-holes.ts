@@ -14,8 +14,9 @@ function wordsFor({ kind, size }: Lead, known: boolean, on: string): string {
   return `For each ${kind} bore a lead hole first, ${size}${why}${on}${tried}.`;
 }
 
-const further = ({ kind, short }: Lead): string =>
-  short ? `, and go on as far with a ${kind} in the chuck, its head nipped off: the bit is too short` : "";
+/** One as thick as what is driven would leave it no hold. */
+const further = ({ kind, whole, short }: Lead): string =>
+  short ? `, and go on to ${whole} with a thinner ${kind} in the chuck, its head nipped off: the bit is too short` : "";
 
 /** "For each nail bore a lead hole first, 5/64 in across and 1 3/4 in deep, or the wood splits; try it in an offcut." */
 export function leadText(work: Work, list: readonly Fastener[]): readonly Sentence[] {
@@ -23,7 +24,7 @@ export function leadText(work: Work, list: readonly Fastener[]): readonly Senten
   if (!hole) return [];
   const { kind } = list[0] as Fastener;
   const size = `${work.drill(hole.diameter)} across and ${work.print(hole.depth)} deep`;
-  const lead = { kind, size, short: hole.short };
+  const lead = { kind, size, whole: work.print(hole.whole), short: hole.short };
   return [sentence(wordsFor(lead, false, further(lead)), { lead, drives: "holes" })];
 }
 
@@ -46,7 +47,9 @@ export function leadsToldOnce(drafts: readonly StepDraft[]): readonly StepDraft[
       nipped ??= i;
       if (nipped === i && !known) return text;
       const where = nipped === i ? "" : ` as in step ${nipped + 1}`;
-      return reworded(text, () => wordsFor(lead, known, `, and go on with a ${lead.kind} in the chuck${where}`));
+      return reworded(text, () =>
+        wordsFor(lead, known, `, and go on to ${lead.whole} with a thinner ${lead.kind} in the chuck${where}`),
+      );
     }),
   }));
 }

@@ -28,7 +28,7 @@ export function markedTexts(work: Work, fresh: readonly string[], joints: readon
 }
 
 /** In other words it would be the same. */
-const told = (words: string): Sentence => sentence(words, { everyTime: true });
+const told = (words: string): Sentence => sentence(words, { everyTime: "first" });
 
 /** Of a mark of which some stay for later. */
 function someOf(work: Work, fresh: readonly string[]): readonly string[] {
