@@ -13,8 +13,8 @@ test.each([
   [
     "manuals-bookcase",
     [
-      "Saw them out by the layouts first: there they are 3/16 in over in length and width. Then bring them to size.",
       "Saw it out by the layouts first: there it is 3/16 in over in length and width.",
+      "Saw them out by the layouts first: there they are 3/16 in over in length and width. Then bring them to size.",
     ],
   ],
   // 12 5/8 × 18 5/8 for a panel of 12 7/16 × 18 7/16; the frame round it is sawn with the rough pieces.
