@@ -5,13 +5,14 @@ import { drawRows } from "../../../src/render/drawing/dimension/rows.ts";
 import { sideOf } from "../../../src/render/drawing/dimension/side.ts";
 import { stations } from "../../../src/render/drawing/dimension/stations.ts";
 import { threeViews } from "../../../src/render/drawing/index.ts";
-import { crosses, Plate } from "../../../src/render/drawing/plate.ts";
+import { Plate } from "../../../src/render/drawing/plate.ts";
 import { NARROW, OUTLINE } from "../../../src/render/drawing/strokes.ts";
 import { besides } from "../../../src/render/drawing/three-views/besides.ts";
 import { inches, type Length, roundTo, toInches } from "../../../src/units/index.ts";
 import { part } from "./fixture/making.ts";
 import { bench, pen } from "./fixture.ts";
 import { clashes, outside, paths, segmentsOf, texts as textsOf, words } from "./look.ts";
+import { thinLines } from "./thin-lines.ts";
 
 const frame = { x: 60, y: 64, width: 510, height: 640 };
 const printing = { print: (length: Length) => String(toInches(length)) };
@@ -97,26 +98,7 @@ describe("rows of dimensions", () => {
       ],
     ]);
     const { items } = threeViews(bench(), { frame, pen });
-    const wood = paths(items)
-      .filter(({ stroke, fill }) => stroke?.width === OUTLINE.width && stroke.cap === "round" && !fill)
-      .flatMap(segmentsOf);
-    const thin = paths(items)
-      .filter(({ stroke, fill }) => stroke?.width === NARROW.width && !fill)
-      .flatMap(segmentsOf);
-    const through = thin.filter(([x1, y1, x2, y2]) =>
-      wood.some(([x3, y3, x4, y4]) =>
-        crosses(
-          [
-            [x1, y1],
-            [x2, y2],
-          ],
-          [
-            [x3, y3],
-            [x4, y4],
-          ],
-        ),
-      ),
-    );
+    const { thin, across: through } = thinLines(items);
     expect(thin.length).toBeGreaterThan(20);
     expect(through).toEqual([]);
     // ISO 128-2: wide to narrow at least 2 : 1.

@@ -1,26 +1,15 @@
 /** Which of many holes alike have their letter. */
 import { expect, test } from "vitest";
-import { partDrawing } from "../../../src/render/drawing/part/part-drawing.ts";
-import type { Build } from "../../../src/solve/build.ts";
-import type { Hole } from "../../../src/solve/design.ts";
-import { bored, part } from "./fixture/making.ts";
-import { bench, pen } from "./fixture.ts";
+import { boredBoard } from "./fixture/bored-board.ts";
+import { bored } from "./fixture/making.ts";
 import { texts } from "./look.ts";
 
-const frame = { x: 60, y: 64, width: 510, height: 230 };
-const shelf = part("shelf", "A", "Shelf", "board", { body: [0, 0, 0, 24, 6, 0.75] });
-const drawn = (holes: readonly Hole[]) => {
-  const build: Build = { ...bench(), parts: [shelf], holes };
-  const made = partDrawing(build, shelf, { frame, pen });
-  if (made === null) throw new Error("its numbers do not go in");
-  return made;
-};
 const turned = (items: Parameters<typeof texts>[0]) => texts(items).filter(({ turn }) => turn === 90);
 
 // Their order in the list of holes is not that on the wood.
 test("of many holes alike those at both ends of the row and one in the middle have the letter", () => {
   const along = [11, 3.5, 20, 7, 1, 15.25, 18];
-  const made = drawn(along.map((x) => bored(x, 1)));
+  const made = boredBoard(along.map((x) => bored(x, 1)));
   const scale = made.points * 406_400;
   const start = Math.min(...turned(made.items).map(({ x }) => x));
   const at = texts(made.items).filter(({ text, font }) => text === "a" && font === "italic");

@@ -4,21 +4,16 @@ import type { Vec } from "../../../src/geometry/types.ts";
 import { letters } from "../../../src/render/drawing/part/bore-letters.ts";
 import type { Bore } from "../../../src/render/drawing/part/bores.ts";
 import { clusters, nearest } from "../../../src/render/drawing/part/near-holes.ts";
-import { partDrawing } from "../../../src/render/drawing/part/part-drawing.ts";
 import { Plate } from "../../../src/render/drawing/plate.ts";
-import type { Build } from "../../../src/solve/build.ts";
 import type { Hole } from "../../../src/solve/design.ts";
 import { rational } from "../../../src/units/index.ts";
-import { bored, part } from "./fixture/making.ts";
-import { bench, pen } from "./fixture.ts";
+import { boredBoard } from "./fixture/bored-board.ts";
+import { bored } from "./fixture/making.ts";
+import { pen } from "./fixture.ts";
 import { paths, segmentsOf, texts } from "./look.ts";
 
-const frame = { x: 60, y: 64, width: 510, height: 230 };
-const board = part("shelf", "A", "Shelf", "board", { body: [0, 0, 0, 24, 6, 0.75] });
 const drawn = (holes: readonly Hole[]) => {
-  const build: Build = { ...bench(), parts: [board], holes };
-  const made = partDrawing(build, board, { frame, pen });
-  if (made === null) throw new Error("its numbers do not go in");
+  const made = boredBoard(holes);
   return { ...made, inch: made.points * 406_400 };
 };
 const lettersIn = ({ items }: ReturnType<typeof drawn>) => texts(items).filter(({ font }) => font === "italic");

@@ -1,16 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { volume } from "../../../src/geometry/solid.ts";
 import { outsideOf } from "../../../src/render/drawing/outside.ts";
-import { crosses } from "../../../src/render/drawing/plate.ts";
 import { clearHeights } from "../../../src/render/drawing/sections/clear-heights.ts";
 import { cutOpen } from "../../../src/render/drawing/sections/cut-open.ts";
 import { sections } from "../../../src/render/drawing/sections/sections.ts";
-import { NARROW, OUTLINE } from "../../../src/render/drawing/strokes.ts";
 import type { Build } from "../../../src/solve/build.ts";
 import { toNumber } from "../../../src/units/index.ts";
 import { part } from "./fixture/making.ts";
 import { bench, pen } from "./fixture.ts";
-import { circlesThatMeet, clashes, outside, paths, segmentsOf, struck, words } from "./look.ts";
+import { circlesThatMeet, clashes, outside, struck, words } from "./look.ts";
+import { thinLines } from "./thin-lines.ts";
 
 const frame = { x: 60, y: 64, width: 510, height: 600 };
 
@@ -106,26 +105,7 @@ test("tell the clear heights between shelves: 14 1/2 under a shelf at 15 1/4 in,
 test("the line of a clear height is broken where it runs across what lies behind", () => {
   const rail = part("rail", "F", "Rail", "board", { body: [0.75, 11, 20, 23.25, 11.75, 24] });
   const drawing = sections(build([shelf, rail]), { frame, pen });
-  const clear = paths(drawing?.items ?? [])
-    .filter(({ stroke, fill }) => stroke?.width === NARROW.width && !fill)
-    .flatMap(segmentsOf);
-  const wood = paths(drawing?.items ?? [])
-    .filter(({ stroke, fill }) => stroke?.width === OUTLINE.width && stroke.cap === "round" && !fill)
-    .flatMap(segmentsOf);
-  const across = clear.filter(([x1, y1, x2, y2]) =>
-    wood.some(([x3, y3, x4, y4]) =>
-      crosses(
-        [
-          [x1, y1],
-          [x2, y2],
-        ],
-        [
-          [x3, y3],
-          [x4, y4],
-        ],
-      ),
-    ),
-  );
+  const { across } = thinLines(drawing?.items ?? []);
   expect(words(drawing?.items ?? []).map((word) => word.replaceAll(/\s/gu, " "))).toContain("13 1⁄4");
   expect(across.filter(([x1, , x2]) => x1 === x2)).toEqual([]);
 });

@@ -1,27 +1,12 @@
 import { describe, expect, test } from "vitest";
-import type { Item } from "../../../src/render/document.ts";
 import { TYPE } from "../../../src/render/style.ts";
 import { type Atom, block, list, paragraph } from "../../../src/render/typeset/atom.ts";
-import { flow, type Section } from "../../../src/render/typeset/flow.ts";
+import { flow } from "../../../src/render/typeset/flow.ts";
 import { table } from "../../../src/render/typeset/table.ts";
 import { textsOf } from "../boxes.ts";
+import { columns, frame, marks, rows, section } from "./pieces.ts";
 
-const frame = { x: 60, y: 64, width: 300, height: 400 };
-const section = (name: string, atoms: readonly Atom[], start: Section["start"] = "fits"): Section => ({
-  name,
-  title: name,
-  kind: name,
-  start,
-  atoms,
-});
 const box = (height: number, keep = false): Atom => block(height, () => [], { keep });
-const rows = (count: number): string[][] =>
-  Array.from({ length: count }, (_, i) => [`M${i}`, `part number ${i}`, `${i}\u202f1⁄2`]);
-const columns = [{ head: "Mark" }, { head: "Part", stretch: true }, { head: "Length", align: "length" }] as const;
-const marks = (items: readonly Item[]): string[] =>
-  textsOf(items)
-    .map((t) => t.text)
-    .filter((t) => /^M\d/.test(t));
 
 describe("sections", () => {
   test("share a page where they fit, and begin a new one where they do not", () => {

@@ -1,25 +1,14 @@
 import { expect, test } from "vitest";
-import type { Item } from "../../../src/render/document.ts";
 import { TYPE } from "../../../src/render/style.ts";
 import { type Atom, block } from "../../../src/render/typeset/atom.ts";
-import { flow, type Section } from "../../../src/render/typeset/flow.ts";
+import { flow } from "../../../src/render/typeset/flow.ts";
 import { label } from "../../../src/render/typeset/lines.ts";
 import type { FlowAtom } from "../../../src/render/typeset/sheet.ts";
 import { table } from "../../../src/render/typeset/table.ts";
 import { textsOf } from "../boxes.ts";
+import { columns, frame, marks, rows, section } from "./pieces.ts";
 
-const frame = { x: 60, y: 64, width: 300, height: 400 };
-const section = (name: string, atoms: readonly FlowAtom[]): Section => ({
-  ...{ name, title: name, kind: name, start: "fits", atoms },
-});
 const box = (height: number): Atom => block(height, () => []);
-const rows = (count: number): string[][] =>
-  Array.from({ length: count }, (_, i) => [`M${i}`, `part number ${i}`, `${i}\u202f1⁄2`]);
-const columns = [{ head: "Mark" }, { head: "Part", stretch: true }, { head: "Length", align: "length" }] as const;
-const marks = (items: readonly Item[]): string[] =>
-  textsOf(items)
-    .map((t) => t.text)
-    .filter((t) => /^M\d/.test(t));
 
 test("its headings are repeated where their rows go on over a page, and nowhere else", () => {
   const groups = ["oak", "pine", "ash"].map((name, g) => [

@@ -1,8 +1,8 @@
 /** Below the board: the sizes of the parts in which no more than a mark goes in. */
 import type { Item } from "../../document.ts";
-import { BLACK, GREY } from "../../palette.ts";
 import type { Frame } from "../../style.ts";
 import type { Pen } from "../drawing.ts";
+import { headOf, type InRow, inRows, middleOf, ROW, SIZE, word } from "./in-rows.ts";
 
 export interface Sized {
   readonly mark: string;
@@ -10,9 +10,7 @@ export interface Sized {
   readonly size: string;
 }
 
-const SIZE = 10;
-const ROW = 18;
-const GAP = 14;
+/** From a mark to its size. */
 const BETWEEN = 4;
 const HEAD = "Sizes:";
 
@@ -29,21 +27,12 @@ export function unsized(parts: readonly (Sized & { readonly isTold: boolean })[]
 
 const keyOf = ({ mark, size }: Sized): string => `${mark} ${size}`;
 
-interface Entry extends Sized {
-  readonly x: number;
-  readonly row: number;
-}
-
-function entries(all: readonly Sized[], pen: Pen, width: number): readonly Entry[] {
-  let [x, row] = [pen.measure(HEAD, "regular", SIZE) + 10, 0];
-  return all.map((each): Entry => {
-    const wide = pen.measure(each.mark, "bold", SIZE) + BETWEEN + pen.measure(each.size, "regular", SIZE) + GAP;
-    if (x + wide - GAP > width) [x, row] = [0, row + 1];
-    const entry = { ...each, x, row };
-    x += wide;
-    return entry;
+const entries = (all: readonly Sized[], pen: Pen, width: number): readonly InRow<Sized>[] =>
+  inRows(all, ({ mark, size }) => pen.measure(mark, "bold", SIZE) + BETWEEN + pen.measure(size, "regular", SIZE), {
+    head: HEAD,
+    pen,
+    width,
   });
-}
 
 /** How high the list is, at a width. */
 export const sizesHeight = (all: readonly Sized[], pen: Pen, width: number): number =>
@@ -52,15 +41,14 @@ export const sizesHeight = (all: readonly Sized[], pen: Pen, width: number): num
 /** The list with its top at the frame's. */
 export function drawSizes(all: readonly Sized[], pen: Pen, { x, y, width }: Frame): readonly Item[] {
   if (all.length === 0) return [];
-  const text = (left: number, row: number, value: string, font: "regular" | "bold", ink = BLACK): Item => ({
-    ...{ kind: "text", x: x + left, y: y + row * ROW + ROW / 2 + 3.3, text: value, font, size: SIZE, ink },
-    width: pen.measure(value, font, SIZE),
-  });
   return [
-    text(0, 0, HEAD, "regular", GREY),
-    ...entries(all, pen, width).flatMap(({ mark, size, x: left, row }) => [
-      text(left, row, mark, "bold"),
-      text(left + pen.measure(mark, "bold", SIZE) + BETWEEN, row, size, "regular"),
-    ]),
+    headOf(pen, HEAD, x, y),
+    ...entries(all, pen, width).flatMap(({ entry: { mark, size }, x: from, row }) => {
+      const [left, middle] = [x + from, middleOf(y, row)];
+      return [
+        word(pen, mark, [left, middle], { font: "bold" }),
+        word(pen, size, [left + pen.measure(mark, "bold", SIZE) + BETWEEN, middle]),
+      ];
+    }),
   ];
 }

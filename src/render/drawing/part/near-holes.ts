@@ -1,7 +1,8 @@
 /** What stands so near to each other on the page that it is seen as one. */
 import type { Spot } from "../drawing.ts";
+import { heading } from "../ink.ts";
 
-const apart = (a: Spot, b: Spot): number => Math.sqrt((a[0] - b[0]) * (a[0] - b[0]) + (a[1] - b[1]) * (a[1] - b[1]));
+const apart = (a: Spot, b: Spot): number => heading(a, b).distance;
 
 /** In the order of their first: sets of which each has another of its set nearer than `reach`. */
 export function clusters<T>(all: readonly T[], spotOf: (one: T) => Spot, reach: number): readonly (readonly T[])[] {

@@ -36,5 +36,6 @@ export function acrossView(hole: Hole, stage: Stage, spot: (p: Vec) => Spot, sca
   ];
   return stage.cone ? sides : [...sides, [side(to, r), side(to, -r)]];
 }
+
 /** In points. */
 const SPECK = 0.1;

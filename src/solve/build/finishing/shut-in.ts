@@ -3,7 +3,7 @@ import { inches, TOLERANCE, toNumber } from "../../../units/index.ts";
 import { type AxisIndex, faceAxis, faceOf, INDICES, isHigh } from "../../design/space.ts";
 import type { Design, Face, Part } from "../../design.ts";
 import { panesOf } from "../order/glazing.ts";
-import { comesOff, fastBodies } from "../order/links.ts";
+import { comesOff, fastBodies, fastIds } from "../order/links.ts";
 import { panelsThatComeOff } from "../order/removable.ts";
 
 type Given = Pick<Design, "parts" | "joints" | "fittings" | "stock">;
@@ -79,11 +79,9 @@ export const hungLeaves = (design: Given): readonly (readonly string[])[] =>
 
 /** What lies on the rest by its weight, with all that is fast to it: a shelf with its lip. */
 function looseIn(design: Given): ReadonlySet<string> {
-  const { parts, joints } = design;
-  const lies = fastBodies(design).flatMap((places) => {
-    const ids = places.flatMap((place) => parts[place]?.id ?? []);
+  const lies = fastIds(design).flatMap((ids) => {
     const own = new Set(ids);
-    const outward = joints.filter(
+    const outward = design.joints.filter(
       (joint) => joint.parts.some((id) => own.has(id)) && joint.parts.some((id) => !own.has(id)),
     );
     return outward.length > 0 && outward.every(({ kind }) => kind === "resting") ? ids : [];

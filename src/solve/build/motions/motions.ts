@@ -1,7 +1,7 @@
 import type { BuiltMotion } from "../../build.ts";
 import type { Design, Hardware, Joint } from "../../design.ts";
 import type { Plan } from "../order/index.ts";
-import { fastBodies } from "../order/links.ts";
+import { fastIds } from "../order/links.ts";
 import { bodiesOf } from "./bodies.ts";
 import { freed } from "./freed.ts";
 
@@ -10,7 +10,7 @@ const MOVES: readonly Joint["kind"][] = ["hinged", "running"];
 /** What opens: each body that hangs or runs on the rest, with its hardware. Both slides of a drawer, and all hinges of a door, are one motion. */
 export function motionsOf(design: Design, { chosen, hardware, fasteners }: Plan): readonly BuiltMotion[] {
   const { parts, joints } = design;
-  const bodies = fastBodies(design).map((places) => places.flatMap((place) => parts[place]?.id ?? []));
+  const bodies = fastIds(design);
   const motions = bodies.flatMap((body): readonly BuiltMotion[] => {
     const own = joints.filter(({ kind, parts: [joined] }) => MOVES.includes(kind) && body.includes(joined));
     const moving = own.flatMap(({ id }) => chosen.get(id)?.motion ?? []);

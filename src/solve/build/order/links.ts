@@ -54,6 +54,10 @@ export const fastBodies = ({ parts, joints }: Pick<Design, "parts" | "joints">):
     linksOf({ parts, joints: joints.filter(({ kind }) => !LOOSE.includes(kind)) }),
   );
 
+/** The same by the ids of their parts. */
+export const fastIds = (design: Pick<Design, "parts" | "joints">): readonly (readonly string[])[] =>
+  fastBodies(design).map((places) => places.flatMap((place) => design.parts[place]?.id ?? []));
+
 export const hangsTogether = (body: readonly number[], links: readonly Link[]): boolean =>
   body.length === 1 || tied(body, links).pieces === 1;
 
@@ -88,8 +92,11 @@ export const onPins = ({ joints }: Pick<Design, "joints">): ReadonlySet<string> 
   new Set(joints.flatMap(({ method, parts: [shelf] }) => (method === "shelf pins" ? [shelf] : [])));
 
 /** Ids of what lies on pins, with what is fixed to it. */
-export const loadedOnPins = ({ parts, joints }: Pick<Design, "parts" | "joints">): ReadonlySet<string> => {
-  const shelves = onPins({ joints });
-  const bodies = fastBodies({ parts, joints }).map((places) => places.flatMap((place) => parts[place]?.id ?? []));
-  return new Set(bodies.filter((ids) => ids.some((id) => shelves.has(id))).flat());
+export const loadedOnPins = (design: Pick<Design, "parts" | "joints">): ReadonlySet<string> => {
+  const shelves = onPins(design);
+  return new Set(
+    fastIds(design)
+      .filter((ids) => ids.some((id) => shelves.has(id)))
+      .flat(),
+  );
 };

@@ -130,11 +130,8 @@ export function flatText(work: Work, { axis, high, flush, packed }: Down): strin
     const own = definite(work, ids);
     if (!slopes)
       return `packing ${work.print(by)} thick goes under ${own}, which ${ids.length > 1 ? "lie" : "lies"} so much higher`;
-    const [one, other] = slopes.map((each) => ({
-      ...each,
-      by: work.place(each.by),
-    })) as [{ side: Face; by: string }, { side: Face; by: string }];
-    return `${own} ${ids.length > 1 ? "lie" : "lies"} aslant between them: packing ${one.by} thick goes under its ${one.side}, ${other.by} thick under its ${other.side}`;
+    const [one, other] = slopes;
+    return `${own} ${ids.length > 1 ? "lie" : "lies"} aslant between them: packing ${work.place(one.by)} thick goes under its ${one.side}, ${work.place(other.by)} thick under its ${other.side}`;
   });
   return `Put it together lying flat, on two straight battens, ${down}${flush ? ", where all is flush" : under.length > 0 ? `: ${under.join("; ")}` : ""}.`;
 }

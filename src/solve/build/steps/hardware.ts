@@ -2,7 +2,7 @@ import { toNumber } from "../../../units/rational.ts";
 import type { Action } from "../../build.ts";
 import { faceAxis, faceOf, isHigh, opposite, otherAxes } from "../../design/space.ts";
 import type { Fitting, Hardware } from "../../design.ts";
-import { fastBodies, hangsOn } from "../order/links.ts";
+import { fastIds, hangsOn } from "../order/links.ts";
 import { boredThrough } from "./bored-through.ts";
 import { pluralOf, type StepDraft, series, type Work } from "./draft.ts";
 import { goesInLast } from "./finishing/in-its-room.ts";
@@ -145,16 +145,16 @@ function around(work: Work, carriers: readonly string[], fitting: Fitting): read
 /** Drawers: what is put inside one is seen when it is shown alone. */
 function runningBodies({ design }: Work): readonly (readonly string[])[] {
   const runs = new Set(design.joints.flatMap(({ kind, parts: [own] }) => (kind === "running" ? [own] : [])));
-  return fastBodies(design)
-    .map((body) => body.flatMap((place) => design.parts[place]?.id ?? []))
-    .filter((ids) => ids.some((id) => runs.has(id)));
+  return fastIds(design).filter((ids) => ids.some((id) => runs.has(id)));
 }
 
 /** More of them are found by their holes, not by measures. */
 const MOST = 3;
 
-/** Where each goes, those of one part in one sentence, and parts that are told alike in one. */
-/** `behind`: as they are marked from the side across, for a drill that comes from there. */
+/**
+ * Where each goes, those of one part in one sentence, and parts that are told alike in one. `behind`: as they are marked from the side across, for a
+ * drill that comes from there.
+ */
 function places(fittings: readonly Fitting[], work: Work, behind = false): readonly string[] {
   const key = ({ part, face }: Fitting): string => `${part} ${face}`;
   const told = [...new Set(fittings.map(key))].map((each) => {

@@ -1,5 +1,5 @@
 /** Loose shelves that the finished piece does not let out one after another: they have their coats before they go in. */
-import { fastBodies, onPins } from "../../order/links.ts";
+import { fastIds, onPins } from "../../order/links.ts";
 import type { StepDraft, Work } from "../draft.ts";
 
 type Known = Pick<Work, "design" | "plan">;
@@ -8,8 +8,11 @@ type Known = Pick<Work, "design" | "plan">;
 export function keptIn({ design, plan }: Known): ReadonlySet<string> {
   const off = new Set(plan.removable.flatMap(({ parts }) => parts));
   const pinned = onPins(design);
-  const bodies = fastBodies(design).map((places) => places.flatMap((place) => design.parts[place]?.id ?? []));
-  return new Set(bodies.filter((ids) => ids.some((id) => pinned.has(id) && !off.has(id))).flat());
+  return new Set(
+    fastIds(design)
+      .filter((ids) => ids.some((id) => pinned.has(id) && !off.has(id)))
+      .flat(),
+  );
 }
 
 /** Ids of the pins that are in when the piece is finished: their holes are shut. */

@@ -22,11 +22,11 @@ export function againstOneText(work: Work, part: Part, axis: AxisIndex): string 
   const mates = stands.filter(({ id }) =>
     work.design.joints.some(({ parts }) => parts.includes(id) && parts.includes(part.id)),
   );
+  const within = PLAY[work.design.units];
+  const near = (other: Part, isHigh: boolean): boolean =>
+    lieBeside(part.body, boxOf(other), axis) && !less(within, absolute(gapTo(part.body, boxOf(other), axis, isHigh)));
   for (const high of [true, false]) {
     const [end, start] = [faceOf(axis, high), faceOf(axis, !high)];
-    const within = PLAY[work.design.units];
-    const near = (other: Part, isHigh: boolean): boolean =>
-      lieBeside(part.body, boxOf(other), axis) && !less(within, absolute(gapTo(part.body, boxOf(other), axis, isHigh)));
     const against = stands.find((other) => !mates.includes(other) && near(other, high));
     const flush = mates.find(
       ({ body, turned }) => !turned && isSame(facePosition(body, start), facePosition(part.body, start)),

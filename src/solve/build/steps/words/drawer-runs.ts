@@ -3,7 +3,7 @@ import type { Length } from "../../../../units/length.ts";
 import { equal, less, subtract } from "../../../../units/rational.ts";
 import { type AxisIndex, enclosing, extent, INDICES } from "../../../design/space.ts";
 import type { Box, Joint, Part } from "../../../design.ts";
-import { fastBodies } from "../../order/links.ts";
+import { fastIds } from "../../order/links.ts";
 import type { Work } from "../draft.ts";
 import { groupedBy } from "../wishes/own-key.ts";
 import { theWhich, whichOf } from "./which.ts";
@@ -23,8 +23,8 @@ export interface Run {
 
 /** Of each body that runs between two walls. */
 export function runsOf({ design, part }: Work): readonly Run[] {
-  return fastBodies(design).flatMap((places): readonly Run[] => {
-    const ids = new Set(places.flatMap((place) => design.parts[place]?.id ?? []));
+  return fastIds(design).flatMap((body): readonly Run[] => {
+    const ids = new Set(body);
     const own = design.joints.filter(
       ({ kind, parts: [side, wall] }) => kind === "running" && ids.has(side) && !ids.has(wall),
     );

@@ -4,7 +4,7 @@ import { equal, less, max, min, rational, round } from "../../../../units/ration
 import { type AxisIndex, faceOf, INDICES, otherAxes, triple } from "../../../design/space.ts";
 import type { Direction, Joint, Part, Point } from "../../../design.ts";
 import { LOCATED } from "../../jigs/spacers.ts";
-import { fastBodies } from "../../order/links.ts";
+import { fastIds } from "../../order/links.ts";
 import { called, listed, series, type Work } from "../draft.ts";
 import type { Move } from "../moves.ts";
 import { along, coversMore, OUTSIDE, sidesTold } from "./along.ts";
@@ -84,9 +84,7 @@ function outerOf(work: Work, joint: Joint, own: string, mate: string, { arriving
 /** A front is set on its box, and measured from that: the case is out of reach behind it. */
 function reached({ design }: Work, { setWith }: Joint, mate: string, present: readonly string[]): readonly string[] {
   if (!setWith) return present;
-  const box = fastBodies(design)
-    .map((places) => places.flatMap((place) => design.parts[place]?.id ?? []))
-    .find((ids) => ids.includes(mate));
+  const box = fastIds(design).find((ids) => ids.includes(mate));
   return present.filter((id) => box?.includes(id));
 }
 
