@@ -1,11 +1,11 @@
 /** The measures in the drawing of a part are those that its step tells: whole sizes as they are listed, holes to what a rule has marks for. */
 import type { Build, BuiltPart, CutLine } from "../../solve/build.ts";
-import { placeStep } from "../../solve/design/boring/marks.ts";
+import { ON_A_RULE, placeStep } from "../../solve/design/boring/marks.ts";
 import { featureBox, isSquare } from "../../solve/design/shapes/feature-box.ts";
 import { extent, INDICES, indexOf } from "../../solve/design/space.ts";
 import { holeOnBench, onBench } from "../../solve/design/turning.ts";
 import { fromFirst } from "../../units/from-first.ts";
-import { inches, isSame, type Length, millimetres } from "../../units/length.ts";
+import { isSame, type Length } from "../../units/length.ts";
 import { divide, subtract } from "../../units/rational.ts";
 import { roundTo } from "../../units/round.ts";
 
@@ -36,7 +36,7 @@ export function asTold({ design, holes }: Build, part: BuiltPart, line: CutLine)
   });
   const inRows = rows.filter(({ length }) => length > 1).map((row) => fromFirst(row, step));
   // What a fine rule has a mark for is not rounded.
-  const fine = design.units === "inch" ? inches(1, 64) : millimetres(1, 2);
+  const fine = ON_A_RULE[design.units];
   return (length) => {
     const whole = sizes.find(({ drawn }) => isSame(drawn, length));
     if (whole) return whole.listed;

@@ -53,9 +53,9 @@ export function marksOf(step: Step, scene: Scene, { faces, view, fit, behind, is
   const under = labels(
     items.filter(
       (item) =>
-        (receiving.has(item.id) || scene.beside?.has(item.id) || isFilling(item, scene, step)) &&
         !fresh.has(item.id) &&
-        (isNamed(item.mark) || isFilling(item, scene, step)) &&
+        (((receiving.has(item.id) || scene.beside?.has(item.id)) && isNamed(item.mark)) ||
+          isFilling(item, scene, step)) &&
         isSeen(item),
     ),
     ...[faces, view, fit],
